@@ -1,0 +1,125 @@
+import type { HoleScore } from '../card/score.ts'
+import type { BallId, DeviceId, GameId, GroupId, InviteId, PlayerId, TeeId } from '../values/ids.ts'
+import type { Json } from '../values/json.ts'
+import type { AllowanceRounding } from '../handicap/playing-handicap.ts'
+import type { HalfIndexMethod } from '../handicap/course-handicap.ts'
+import type { MatchStrokesMethod } from '../handicap/match-strokes.ts'
+import type { FormatName } from '../formats/format-names.ts'
+
+/** Whose writing a score is: the group's card, the player's marker, or the desk. */
+export const records = ['card', 'marker', 'desk'] as const
+export type ScoreRecord = (typeof records)[number]
+
+export const roles = ['desk', 'scorer', 'viewer', 'owner'] as const
+export type Role = (typeof roles)[number]
+
+export interface CourseHole {
+  readonly par: number
+  /** The stroke index; two holes with the same one are a misprint and do no harm. */
+  readonly index: number
+}
+
+/** Ratings of a set of holes from one tee. `courseRatingTenths` 714 is 71.4. */
+export interface TeeRatings {
+  readonly courseRatingTenths: number
+  readonly slope: number
+  readonly par: number
+}
+
+export interface Tee {
+  readonly name: string
+  /** Of eighteen holes, of 1 to 9, of 10 to 18; null where nobody has typed it in. */
+  readonly ratings: TeeRatings | null
+  readonly frontRatings: TeeRatings | null
+  readonly backRatings: TeeRatings | null
+  /** By hole from 1, where this tee differs from the course; null for the course's own. */
+  readonly pars: readonly number[] | null
+  readonly indexes: readonly number[] | null
+  readonly lengths: { readonly unit: 'yards' | 'metres'; readonly byHole: readonly number[] } | null
+}
+
+/** What a group has of a player: an index, a course handicap read off the board, or plain strokes for every game. */
+export type Handicap =
+  /** Handicap Index in tenths, a plus index negative: 124 is 12.4, -13 is +1.3. */
+  | { readonly kind: 'index'; readonly tenths: number }
+  | { readonly kind: 'course-handicap'; readonly strokes: number }
+  | { readonly kind: 'plain-strokes'; readonly strokes: number }
+
+export interface Place {
+  readonly group: GroupId
+  /** Place in the group, from 1. */
+  readonly position: number
+  /** After a move: the holes that count from another group's writing. */
+  readonly elsewhere: readonly { readonly group: GroupId; readonly holes: readonly HoleAndLap[] }[]
+}
+
+export type HoleAndLap = readonly [hole: number, lap: number]
+export type ClosedScore = readonly [hole: number, lap: number, score: HoleScore]
+
+/** Who a phone or an invite may be. Secrets never stand in a fact, only their SHA-256 in hex. */
+export interface Grant {
+  readonly hash: string
+  readonly role: Role
+  /** The group of a scorer; null for every other role. */
+  readonly group: GroupId | null
+  readonly label: string
+}
+
+/** Every kind of fact of an outing, with the shape of its value. The keys are in `keys.ts`. */
+export interface FactValues {
+  readonly title: string
+  /** The day of play at the course, "2026-05-16". */
+  readonly day: string
+  /** Scheduled holes. */
+  readonly length: 9 | 18
+  /** Played under the Rules: a score is to count. */
+  readonly rules: boolean
+  readonly course: { readonly name: string }
+  readonly hole: CourseHole
+  readonly tee: Tee
+  readonly player: { readonly name: string }
+  readonly handicap: Handicap
+  readonly playerTee: TeeId
+  /** One player, or several who play one ball. */
+  readonly ball: { readonly players: readonly PlayerId[] }
+  readonly place: Place
+  readonly group: { readonly name: string }
+  /** The order of play: `length` holes, then any extra holes. */
+  readonly order: readonly HoleAndLap[]
+  readonly score: HoleScore
+  /** The game whose strokes make the level of the strip. */
+  readonly main: GameId
+  readonly gameFormat: FormatName
+  /** Sides of balls, in the order they are shown. */
+  readonly gameSides: readonly (readonly BallId[])[]
+  readonly gameAllowance: number
+  readonly gameRounding: AllowanceRounding
+  readonly gameNineHoleIndex: HalfIndexMethod
+  readonly gameMatchStrokes: MatchStrokesMethod
+  /** A ball's close: the values it closes with. Withdrawn to open it again. */
+  readonly closeBall: { readonly scores: readonly ClosedScore[] }
+  /** The close of the rest of a group's facts, by key. */
+  readonly closeGroup: { readonly facts: readonly (readonly [key: string, value: Json])[] }
+  readonly invite: Grant
+  /** A phone's own key, with the invite it came by; null for the phone that started the log. */
+  readonly key: Grant & { readonly invite: InviteId | null }
+  readonly voidKey: true
+  readonly voidInvite: true
+}
+
+export type FactKind = keyof FactValues
+
+/** A key taken apart: its kind and the ids in it. */
+export interface KeyParts {
+  readonly kind: FactKind
+  readonly group: GroupId | null
+  readonly player: PlayerId | null
+  readonly ball: BallId | null
+  readonly game: GameId | null
+  readonly tee: TeeId | null
+  readonly invite: InviteId | null
+  readonly device: DeviceId | null
+  readonly hole: number | null
+  readonly lap: number | null
+  readonly record: ScoreRecord | null
+}

@@ -1,0 +1,133 @@
+import { isId } from '../values/ids.ts'
+import { type FactKind, type KeyParts, records, type ScoreRecord } from './facts.ts'
+
+/**
+ * The keys of an outing, one row a kind; a word after a colon is an id or a number. A key says who writes it:
+ * under `g/:group/` that group's phones and the desk, anything else the desk alone.
+ */
+export const keyPatterns: Readonly<Record<FactKind, readonly string[]>> = {
+  title: ['title'],
+  day: ['day'],
+  length: ['length'],
+  rules: ['rules'],
+  course: ['course'],
+  hole: ['hole/:hole'],
+  tee: ['tee/:tee'],
+  player: ['player/:player'],
+  handicap: ['handicap/:player'],
+  playerTee: ['player-tee/:player'],
+  ball: ['ball/:ball'],
+  place: ['place/:ball'],
+  group: ['group/:group'],
+  order: ['g/:group/order'],
+  score: ['g/:group/score/:ball/:hole/:lap/:record', 'score/:ball/:hole/:lap/:record'],
+  main: ['main'],
+  gameFormat: ['game/:game/format', 'g/:group/game/:game/format'],
+  gameSides: ['game/:game/sides', 'g/:group/game/:game/sides'],
+  gameAllowance: ['game/:game/allowance', 'g/:group/game/:game/allowance'],
+  gameRounding: ['game/:game/rounding', 'g/:group/game/:game/rounding'],
+  gameNineHoleIndex: ['game/:game/nine-hole-index', 'g/:group/game/:game/nine-hole-index'],
+  gameMatchStrokes: ['game/:game/match-strokes', 'g/:group/game/:game/match-strokes'],
+  closeBall: ['close/ball/:ball'],
+  closeGroup: ['close/group/:group'],
+  invite: ['invite/:invite'],
+  key: ['key/:device'],
+  voidKey: ['void/key/:device'],
+  voidInvite: ['void/invite/:invite'],
+}
+
+export const factKinds = Object.keys(keyPatterns) as FactKind[]
+
+type Slot = Exclude<keyof KeyParts, 'kind'>
+type Slots = Partial<Record<Slot, string | number>>
+
+const nothing: Omit<KeyParts, 'kind'> = {
+  group: null,
+  player: null,
+  ball: null,
+  game: null,
+  tee: null,
+  invite: null,
+  device: null,
+  hole: null,
+  lap: null,
+  record: null,
+}
+
+interface Pattern {
+  readonly kind: FactKind
+  readonly words: readonly string[]
+}
+
+const patterns: readonly Pattern[] = factKinds.flatMap((kind) =>
+  keyPatterns[kind].map((pattern) => ({ kind, words: pattern.split('/') })),
+)
+
+/** The key's kind and ids, or null when it is none of ours (a newer version's, perhaps). */
+export function parseKey(key: string): KeyParts | null {
+  const words = key.split('/')
+  for (const pattern of patterns) {
+    const parts = matchPattern(pattern, words)
+    if (parts) return parts
+  }
+  return null
+}
+
+function matchPattern({ kind, words }: Pattern, found: readonly string[]): KeyParts | null {
+  if (words.length !== found.length) return null
+  const slots: Record<string, string | number> = {}
+  for (const [place, word] of words.entries()) {
+    const text = found[place] ?? ''
+    if (!word.startsWith(':')) {
+      if (word !== text) return null
+      continue
+    }
+    const value = parseSlot(word.slice(1) as Slot, text)
+    if (value === null) return null
+    slots[word.slice(1)] = value
+  }
+  const parts = { ...nothing, ...slots, kind } as KeyParts
+  return isRightRecord(parts) ? parts : null
+}
+
+function parseSlot(slot: Slot, text: string): string | number | null {
+  if (slot === 'hole') return parseNumber(text, 18)
+  if (slot === 'lap') return parseNumber(text, 9)
+  if (slot === 'record') return records.includes(text as ScoreRecord) ? text : null
+  return isId(text) ? text : null
+}
+
+function parseNumber(text: string, largest: number): number | null {
+  if (!/^[1-9]\d?$/.test(text)) return null
+  const number = Number(text)
+  return number <= largest ? number : null
+}
+
+/** The desk's record stands outside the groups, the group's own inside. */
+const isRightRecord = ({ kind, group, record }: KeyParts): boolean =>
+  kind !== 'score' || (record === 'desk') === (group === null)
+
+/** The key of a kind with these ids in it; of two places, the one inside a group when a group is given. */
+export function makeKey(kind: FactKind, slots: Slots = {}): string {
+  const fits = keyPatterns[kind].find((pattern) => namesExactly(pattern, slots))
+  if (fits === undefined) throw new Error(`no key of kind ${kind} takes ${Object.keys(slots).join(', ')}`)
+  return fits.replaceAll(/:([a-z]+)/g, (_, slot: Slot) => String(slots[slot]))
+}
+
+function namesExactly(pattern: string, slots: Slots): boolean {
+  const named = [...pattern.matchAll(/:([a-z]+)/g)].map(([, slot]) => slot)
+  const given = Object.keys(slots)
+  return named.length === given.length && given.every((slot) => named.includes(slot))
+}
+
+/** The key of a ball's score: the desk's record outside the groups, any other inside its group. */
+export function scoreKey(at: {
+  readonly group: string
+  readonly ball: string
+  readonly hole: number
+  readonly lap: number
+  readonly record: ScoreRecord
+}): string {
+  const { group, ...rest } = at
+  return makeKey('score', at.record === 'desk' ? rest : { group, ...rest })
+}
