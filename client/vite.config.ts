@@ -1,0 +1,59 @@
+import { readdirSync } from 'node:fs'
+import { fileURLToPath } from 'node:url'
+import react from '@vitejs/plugin-react'
+import { build, defineConfig, type Plugin } from 'vite'
+
+const buildId = process.env['BUILD_ID'] ?? 'dev'
+const outDir = fileURLToPath(new URL('../dist/client', import.meta.url))
+const workerSource = fileURLToPath(new URL('worker.ts', import.meta.url))
+const serverUrl = `http://localhost:${process.env['PORT'] || '3000'}`
+
+/** URL paths of everything that the page needs with no signal, in a fixed order. */
+function listFiles(): string[] {
+  return readdirSync(outDir, { recursive: true, withFileTypes: true })
+    .filter(entry => entry.isFile() && !entry.name.endsWith('.map') && entry.name !== 'worker.js')
+    .map(entry => `${entry.parentPath.slice(outDir.length)}/${entry.name}`)
+    .sort()
+}
+
+/** Builds the service worker when the page's files are written, since it carries their names and the build's id. */
+function serviceWorker(): Plugin {
+  return {
+    name: 'service-worker',
+    apply: 'build',
+    async closeBundle() {
+      await build({
+        configFile: false,
+        publicDir: false,
+        logLevel: 'warn',
+        define: { __BUILD__: JSON.stringify(buildId), __FILES__: JSON.stringify(listFiles()) },
+        build: {
+          outDir,
+          emptyOutDir: false,
+          lib: { entry: workerSource, formats: ['iife'], name: 'worker', fileName: () => 'worker.js' },
+        },
+      })
+    },
+  }
+}
+
+export default defineConfig({
+  root: fileURLToPath(new URL('.', import.meta.url)),
+  plugins: [react(), serviceWorker()],
+  define: { __BUILD__: JSON.stringify(buildId) },
+  logLevel: 'warn',
+  build: {
+    outDir,
+    emptyOutDir: true,
+    sourcemap: true,
+    assetsInlineLimit: 0,
+    modulePreload: { polyfill: false },
+  },
+  server: {
+    proxy: {
+      '/socket.io': { target: serverUrl, ws: true },
+      '/api': serverUrl,
+      '/healthz': serverUrl,
+    },
+  },
+})
