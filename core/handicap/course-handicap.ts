@@ -1,0 +1,40 @@
+import { type Fraction, fraction, plus, roundHalfUp } from '#core/values/fraction.ts'
+
+/** What a tee is rated at for one gender: over the eighteen holes, or over the nine played. */
+export interface Ratings {
+  /** Strokes in whole tenths: 714 is a Course Rating of 71.4. */
+  readonly courseRatingTenths: number
+  /** 55 to 155; 113 is standard. */
+  readonly slope: number
+  readonly par: number
+}
+
+/** What becomes of half the Handicap Index over nine holes before the slope is applied; bodies differ. */
+export const halfIndexMethods = ['half-index-unrounded', 'half-index-to-tenth'] as const
+export type HalfIndexMethod = (typeof halfIndexMethods)[number]
+
+const standardSlope = 113
+
+function courseHandicap(indexTenths: Fraction, { courseRatingTenths, slope, par }: Ratings): Fraction {
+  const scaled = fraction(indexTenths.numerator * slope, indexTenths.denominator * standardSlope * 10)
+  return plus(scaled, fraction(courseRatingTenths - 10 * par, 10))
+}
+
+/**
+ * Course Handicap over 18 holes, unrounded: Index x Slope / 113 + (Course Rating - par).
+ * The Index is in tenths; a plus handicap is negative, going in and coming out.
+ * Source: Rules of Handicapping, rule 6.1a; R&A and USGA; 2020 and 2024 (in Great Britain and Ireland from April 2024).
+ */
+export const courseHandicap18 = (indexTenths: number, ratings: Ratings): Fraction =>
+  courseHandicap(fraction(indexTenths), ratings)
+
+/**
+ * Course Handicap over the nine holes played, unrounded: half the Index x Slope / 113 + (Course Rating - par), with the
+ * ratings of those nine. The Index is in tenths; a plus handicap is negative.
+ * Source: Rules of Handicapping, rule 6.1b; R&A and USGA; 2020 and 2024. The half to a tenth: USGA, Local Guidance to
+ * Rule 6, 2024; that a plus half also goes half upward is this product's reading, as the guidance has no such example.
+ */
+export function courseHandicap9(indexTenths: number, ratings9: Ratings, halfIndex: HalfIndexMethod): Fraction {
+  const half = fraction(indexTenths, 2)
+  return courseHandicap(halfIndex === 'half-index-to-tenth' ? fraction(roundHalfUp(half)) : half, ratings9)
+}
