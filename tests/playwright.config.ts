@@ -4,7 +4,7 @@ import { defineConfig } from '@playwright/test'
 const path = (relative: string): string => fileURLToPath(new URL(relative, import.meta.url))
 
 /** The browser comes from the system: nothing is downloaded, and nothing is fetched in the background. */
-const executablePath = process.env['CHROMIUM_PATH'] || '/usr/bin/chromium'
+const executablePath = process.env.CHROMIUM_PATH || '/usr/bin/chromium'
 const args = [
   '--no-sandbox',
   '--disable-gpu',
@@ -25,7 +25,7 @@ export default defineConfig({
   retries: 0,
   workers: 2,
   forbidOnly: true,
-  reporter: [['list'], ['json', { outputFile: process.env['PLAYWRIGHT_JSON'] ?? path('../.cache/playwright.json') }]],
+  reporter: [['list'], ['json', { outputFile: process.env.PLAYWRIGHT_JSON ?? path('../.cache/playwright.json') }]],
   use: {
     browserName: 'chromium',
     headless: true,

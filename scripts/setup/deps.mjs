@@ -1,0 +1,109 @@
+import { createHash } from 'node:crypto'
+import { existsSync, mkdirSync, readFileSync, writeFileSync } from 'node:fs'
+import { createRequire } from 'node:module'
+import { join } from 'node:path'
+import { runLogged } from './command.mjs'
+import { SetupFault } from './fault.mjs'
+import { root } from './places.mjs'
+import { say } from './say.mjs'
+
+const modules = join(root, 'node_modules')
+const stamp = join(modules, '.cache', 'six-threes', 'installed')
+const offline =
+  /\b(ENOTFOUND|EAI_AGAIN|ECONNREFUSED|ECONNRESET|ENETUNREACH|EHOSTUNREACH|ETIMEDOUT|ERR_SOCKET_TIMEOUT|ENOTCACHED)\b/
+
+/**
+ * @typedef {object} LockedPackage
+ * @property {string} [version]
+ * @property {boolean} [optional]
+ * @property {string[]} [os]
+ * @property {string[]} [cpu]
+ */
+
+/** @returns {boolean} whether node_modules is what the lock file says; an install by hand counts */
+export function hasPackages() {
+  const installed = readPackages(join(modules, '.package-lock.json'))
+  if (installed === null || !isWhole(installed)) return false
+  if (existsSync(stamp)) return readFileSync(stamp, 'utf8') === lockHash()
+  if (!isAsLocked(installed)) return false
+  writeStamp()
+  return true
+}
+
+/** Installs every package of the lock file, the tools for building included. */
+export async function installPackages() {
+  say('Installing packages …')
+  const args = ['ci', '--include=dev', '--prefer-offline', '--no-audit', '--no-fund']
+  const patience = ['--fetch-retries=2', '--fetch-retry-mintimeout=1000', '--fetch-retry-maxtimeout=5000']
+  const { status, output, file } = await runLogged('npm-ci', 'npm', [...args, ...patience])
+  if (status === 127) throw new SetupFault('npm was not found; it comes with Node and must be on the PATH.')
+  if (status !== 0 && offline.test(output)) {
+    throw new SetupFault(`No network: the packages could not be fetched. Connect and start again (details: ${file}).`)
+  }
+  if (status !== 0)
+    throw new SetupFault(`The packages could not be installed (npm status ${status}, details: ${file}).`)
+  writeStamp()
+}
+
+/** Loads the store's native part once, so that a missing one is told before anything is served. */
+export function checkNativeModule() {
+  const require = createRequire(join(root, 'package.json'))
+  try {
+    require(hasBuiltInSqlite() ? 'node:sqlite' : '@photostructure/sqlite')
+  } catch (error) {
+    const reason = error instanceof Error ? error.message.split('\n')[0] : String(error)
+    const advice = 'Delete node_modules and start again, or use Node 22.13 or newer, which has it built in'
+    throw new SetupFault(`The SQLite module for this machine is missing. ${advice} (${reason}).`)
+  }
+}
+
+function hasBuiltInSqlite() {
+  const [major = 0, minor = 0] = process.versions.node.split('.').map(Number)
+  return major > 22 || (major === 22 && minor >= 13)
+}
+
+function lockHash() {
+  return createHash('sha256')
+    .update(readFileSync(join(root, 'package-lock.json')))
+    .digest('hex')
+}
+
+function writeStamp() {
+  mkdirSync(join(stamp, '..'), { recursive: true })
+  writeFileSync(stamp, lockHash())
+}
+
+/**
+ * npm writes the list last: an interrupted install leaves none.
+ * @param {string} file
+ * @returns {Record<string, LockedPackage> | null}
+ */
+function readPackages(file) {
+  try {
+    return JSON.parse(readFileSync(file, 'utf8')).packages
+  } catch {
+    return null
+  }
+}
+
+/**
+ * Every package stands in its folder and is made for this machine (a folder copied from another one is not).
+ * @param {Record<string, LockedPackage>} installed
+ */
+function isWhole(installed) {
+  return Object.entries(installed).every(
+    ([path, { os, cpu }]) =>
+      existsSync(join(root, path, 'package.json')) &&
+      (os?.includes(process.platform) ?? true) &&
+      (cpu?.includes(process.arch) ?? true),
+  )
+}
+
+/** @param {Record<string, LockedPackage>} installed */
+function isAsLocked(installed) {
+  const locked = readPackages(join(root, 'package-lock.json')) ?? {}
+  return Object.entries(locked).every(([path, { version, optional }]) => {
+    const found = installed[path]
+    return path === '' || (found === undefined ? optional === true : found.version === version)
+  })
+}
