@@ -1,5 +1,4 @@
-import { createHash } from 'node:crypto'
-import { existsSync, mkdirSync, readFileSync, writeFileSync } from 'node:fs'
+import { existsSync, readFileSync } from 'node:fs'
 import { createRequire } from 'node:module'
 import { join } from 'node:path'
 import { runLogged } from './command.mjs'
@@ -8,26 +7,23 @@ import { root } from './places.mjs'
 import { say } from './say.mjs'
 
 const modules = join(root, 'node_modules')
-const stamp = join(modules, '.cache', 'six-threes', 'installed')
 const offline =
   /\b(ENOTFOUND|EAI_AGAIN|ECONNREFUSED|ECONNRESET|ENETUNREACH|EHOSTUNREACH|ETIMEDOUT|ERR_SOCKET_TIMEOUT|ENOTCACHED)\b/
 
 /**
  * @typedef {object} LockedPackage
  * @property {string} [version]
+ * @property {string} [integrity]
  * @property {boolean} [optional]
  * @property {string[]} [os]
  * @property {string[]} [cpu]
  */
 
-/** @returns {boolean} whether node_modules is what the lock file says; an install by hand counts */
+/** @returns {boolean} whether node_modules holds what the lock file says, by whatever hand it came there */
 export function hasPackages() {
+  // npm writes this list last: an install that was cut short leaves none.
   const installed = readPackages(join(modules, '.package-lock.json'))
-  if (installed === null || !isWhole(installed)) return false
-  if (existsSync(stamp)) return readFileSync(stamp, 'utf8') === lockHash()
-  if (!isAsLocked(installed)) return false
-  writeStamp()
-  return true
+  return installed !== null && isAsLocked(installed) && isWhole(installed)
 }
 
 /** Installs every package of the lock file, the tools for building included. */
@@ -42,7 +38,6 @@ export async function installPackages() {
   }
   if (status !== 0)
     throw new SetupFault(`The packages could not be installed (npm status ${status}, details: ${file}).`)
-  writeStamp()
 }
 
 /** Loads the store's native part once, so that a missing one is told before anything is served. */
@@ -62,19 +57,7 @@ function hasBuiltInSqlite() {
   return major > 22 || (major === 22 && minor >= 13)
 }
 
-function lockHash() {
-  return createHash('sha256')
-    .update(readFileSync(join(root, 'package-lock.json')))
-    .digest('hex')
-}
-
-function writeStamp() {
-  mkdirSync(join(stamp, '..'), { recursive: true })
-  writeFileSync(stamp, lockHash())
-}
-
 /**
- * npm writes the list last: an interrupted install leaves none.
  * @param {string} file
  * @returns {Record<string, LockedPackage> | null}
  */
@@ -102,8 +85,9 @@ function isWhole(installed) {
 /** @param {Record<string, LockedPackage>} installed */
 function isAsLocked(installed) {
   const locked = readPackages(join(root, 'package-lock.json')) ?? {}
-  return Object.entries(locked).every(([path, { version, optional }]) => {
+  return Object.entries(locked).every(([path, { version, integrity, optional }]) => {
     const found = installed[path]
-    return path === '' || (found === undefined ? optional === true : found.version === version)
+    if (path === '' || found === undefined) return path === '' || optional === true
+    return found.version === version && found.integrity === integrity
   })
 }

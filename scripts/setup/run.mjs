@@ -7,6 +7,8 @@ import { withLock } from './lock.mjs'
 import { cache } from './places.mjs'
 import { say } from './say.mjs'
 
+const signals = /** @type {const} */ (['SIGINT', 'SIGTERM'])
+
 /** @typedef {{ isReady: () => boolean, make: () => Promise<void>, check?: () => void }} Part */
 
 /** @type {Record<string, Part>} */
@@ -21,13 +23,18 @@ const parts = {
  * @param {readonly string[]} names
  */
 export async function runSetup(names) {
-  for (const signal of /** @type {const} */ (['SIGINT', 'SIGTERM'])) process.once(signal, () => process.exit(1))
+  // Ends through "exit", where the lock is given back and a running npm is stopped.
+  const onSignal = () => process.exit(1)
+  for (const signal of signals) process.once(signal, onSignal)
   try {
     for (const name of names) await makeReady(name)
   } catch (error) {
-    if (!(error instanceof SetupFault)) throw error
-    say(error.message)
+    const line = lineOf(error)
+    if (line === null) throw error
+    say(line)
     process.exit(1)
+  } finally {
+    for (const signal of signals) process.off(signal, onSignal)
   }
 }
 
@@ -42,4 +49,13 @@ async function makeReady(name) {
     })
   }
   part.check?.()
+}
+
+/**
+ * @param {unknown} error
+ * @returns {string | null} null for a bug, which keeps its stack
+ */
+function lineOf(error) {
+  if (error instanceof SetupFault) return error.message
+  return error instanceof Error && 'syscall' in error ? `The set-up stopped: ${error.message}.` : null
 }

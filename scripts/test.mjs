@@ -1,0 +1,39 @@
+// Sets up what is missing, runs every check and prints one line of totals: node scripts/test.mjs [step …]
+import './setup/node-version.mjs'
+import { mkdirSync, rmSync, writeFileSync } from 'node:fs'
+import { join } from 'node:path'
+import { findChromium } from './setup/chromium.mjs'
+import { cache } from './setup/places.mjs'
+import { runSetup } from './setup/run.mjs'
+import { say } from './setup/say.mjs'
+import { steps } from './test/steps.mjs'
+
+const totalsFile = join(cache, 'totals')
+const asked = process.argv.slice(2)
+const unknown = asked.find(name => !Object.hasOwn(steps, name))
+if (unknown !== undefined) {
+  say(`Unknown step "${unknown}"; there are ${Object.keys(steps).join(', ')}.`)
+  process.exit(2)
+}
+const chosen = Object.entries(steps).filter(([name]) => asked.length === 0 || asked.includes(name))
+
+rmSync(totalsFile, { force: true })
+await runSetup([...new Set(chosen.flatMap(([, step]) => step.needs))])
+const chromium = findChromium()
+if (chromium !== null) process.env.CHROMIUM_PATH = chromium
+
+let passed = 0
+let failed = 0
+for (const [name, step] of chosen) {
+  process.stdout.write(`\n== ${name}\n`)
+  const counts = await step.run()
+  process.stdout.write(`== ${name}: ${counts.passed} passed, ${counts.failed} failed\n`)
+  passed += counts.passed
+  failed += counts.failed
+}
+
+const totals = `${passed} passed, ${failed} failed\n`
+mkdirSync(cache, { recursive: true })
+writeFileSync(totalsFile, totals)
+process.stdout.write(`\n${totals}`)
+process.exitCode = failed === 0 && passed > 0 ? 0 : 1
