@@ -1,0 +1,94 @@
+import type { HoleKey } from '../card/score.ts'
+import type { BallId, GameId } from '../values/ids.ts'
+import type { Fraction } from '../values/fraction.ts'
+import type { FormatName } from './format-names.ts'
+import type { MatchState } from './match-state.ts'
+
+/** Why a game cannot be computed yet; `ball` where one ball is the reason. */
+export const gameGaps = [
+  'no format',
+  'no sides',
+  'wrong sides',
+  'setting missing',
+  'course incomplete',
+  'handicap missing',
+  'tee missing',
+  'rating missing',
+] as const
+export interface GameGap {
+  readonly code: (typeof gameGaps)[number]
+  readonly ball: BallId | null
+  /** The missing setting, or empty. */
+  readonly setting: string
+}
+
+/** The strokes a ball has in one game, and where they fall. */
+export interface BallStrokes {
+  /** Unrounded; null with plain strokes. */
+  readonly courseHandicap: Fraction | null
+  readonly playingHandicap: number
+  /** In this game: the playing handicap, or the strokes given in a match. */
+  readonly strokes: number
+  /** Every hole of the order of play, extra holes too; negative gives back. */
+  readonly byHole: ReadonlyMap<HoleKey, number>
+}
+
+/**
+ * What a side has on a hole: a value in the game's unit; `none` where the ball was picked up or not played;
+ * `open` where nothing is written; `two` where two scores wait for a choice, with what each would make of it.
+ */
+export type SideHole =
+  | { readonly kind: 'value'; readonly value: number; readonly balls: readonly BallId[] }
+  | { readonly kind: 'none' }
+  | { readonly kind: 'open' }
+  | { readonly kind: 'two'; readonly values: readonly (number | null)[] }
+
+export interface TotalLine {
+  readonly side: readonly BallId[]
+  readonly byHole: ReadonlyMap<HoleKey, SideHole>
+  /** Of the settled holes; null in stroke play once there is no return. */
+  readonly total: number | null
+  /** Strokes over par of the holes counted, net in a net game; null with points and with no return. */
+  readonly overPar: number | null
+  /** Holes that something is written for. */
+  readonly through: number
+  readonly isFinished: boolean
+  /** Holes with two scores. */
+  readonly unsettled: readonly HoleKey[]
+  /** A hole picked up or not played in stroke play. */
+  readonly isNoReturn: boolean
+  /** From 1; equal lines share it. Null for no return and before a hole is played. */
+  readonly place: number | null
+  readonly isTied: boolean
+}
+
+/** A hole of a match from the first side's view; null while open, `two` while two scores leave it open. */
+export type MatchHoleResult = 1 | 0 | -1 | null | { readonly two: readonly (1 | 0 | -1)[] }
+
+export interface MatchLine {
+  readonly sides: readonly [readonly BallId[], readonly BallId[]]
+  /** In the group's order of play, scheduled holes only. */
+  readonly holes: readonly { readonly key: HoleKey; readonly result: MatchHoleResult; readonly values: readonly [SideHole, SideHole] }[]
+  readonly state: MatchState
+  readonly unsettled: readonly HoleKey[]
+}
+
+/** One format over an outing's scores, computed from its settings and nothing else. */
+export type GameResult =
+  | { readonly kind: 'gap'; readonly game: GameId; readonly format: FormatName | null; readonly gaps: readonly GameGap[] }
+  | {
+      readonly kind: 'total'
+      readonly game: GameId
+      readonly format: FormatName
+      readonly unit: 'strokes' | 'points'
+      readonly strokes: ReadonlyMap<BallId, BallStrokes>
+      /** In order of place. */
+      readonly lines: readonly TotalLine[]
+    }
+  | {
+      readonly kind: 'match'
+      readonly game: GameId
+      readonly format: FormatName
+      readonly strokes: ReadonlyMap<BallId, BallStrokes>
+      readonly matches: readonly MatchLine[]
+    }

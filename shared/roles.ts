@@ -1,0 +1,86 @@
+import type { FactKind, FactValues, KeyParts, Role } from '#core/outing/facts.ts'
+import { parseKey } from '#core/outing/keys.ts'
+import { type Fact, groupOfKey, type Op, withdrawn } from '#core/log/op.ts'
+import type { DeviceId, GroupId } from '#core/values/ids.ts'
+
+/**
+ * What a role may write of a kind of fact:
+ * `any` in every scope; `own group` under its own group's keys; `own key` the key of the phone itself, as its invite
+ * grants it; `own grant` an invite that gives no more than the writer has; `no` nothing.
+ */
+export const rights = ['any', 'own group', 'own key', 'own grant', 'no'] as const
+export type Right = (typeof rights)[number]
+
+type Row = Readonly<Record<Role, Right>>
+
+const deskAlone: Row = { desk: 'any', scorer: 'no', viewer: 'no', owner: 'no' }
+const groupAndDesk: Row = { desk: 'any', scorer: 'own group', viewer: 'no', owner: 'no' }
+
+/** Who may write what: the server, the tests and the documentation read this table. */
+export const rolesTable: Readonly<Record<FactKind, Row>> = {
+  title: deskAlone,
+  day: deskAlone,
+  length: deskAlone,
+  rules: deskAlone,
+  course: deskAlone,
+  hole: deskAlone,
+  tee: deskAlone,
+  player: deskAlone,
+  handicap: deskAlone,
+  playerTee: deskAlone,
+  ball: deskAlone,
+  place: deskAlone,
+  group: deskAlone,
+  order: groupAndDesk,
+  score: groupAndDesk,
+  main: deskAlone,
+  gameFormat: groupAndDesk,
+  gameSides: groupAndDesk,
+  gameAllowance: groupAndDesk,
+  gameRounding: groupAndDesk,
+  gameNineHoleIndex: groupAndDesk,
+  gameMatchStrokes: groupAndDesk,
+  closeBall: deskAlone,
+  closeGroup: deskAlone,
+  invite: { desk: 'any', scorer: 'own grant', viewer: 'no', owner: 'any' },
+  key: { desk: 'any', scorer: 'own key', viewer: 'own key', owner: 'any' },
+  voidKey: { desk: 'any', scorer: 'no', viewer: 'no', owner: 'any' },
+  voidInvite: { desk: 'any', scorer: 'no', viewer: 'no', owner: 'any' },
+}
+
+/** Whose rights an op is weighed against. */
+export interface Actor {
+  readonly role: Role
+  /** A scorer's group; null for every other role. */
+  readonly group: GroupId | null
+  readonly device: DeviceId
+}
+
+/** The index of the first fact that the actor may not write, or null when all are in its rights. */
+export function forbiddenFact(actor: Actor, op: Op): number | null {
+  const index = op.facts.findIndex((fact) => !mayWrite(actor, fact))
+  return index === -1 ? null : index
+}
+
+function mayWrite(actor: Actor, fact: Fact): boolean {
+  const parts = parseKey(fact.key)
+  if (parts === null) return false
+  const right = rolesTable[parts.kind][actor.role]
+  if (right === 'any') return true
+  if (right === 'own group') return groupOfKey(fact.key) === actor.group
+  if (right === 'own key') return isOwnKey(actor, parts, fact)
+  return right === 'own grant' && isOwnGrant(actor, fact)
+}
+
+function isOwnKey(actor: Actor, { device }: KeyParts, { value }: Fact): boolean {
+  if (value === withdrawn) return false
+  const grant = value as unknown as FactValues['key']
+  return device === actor.device && grant.role === actor.role && grant.group === actor.group
+}
+
+function isOwnGrant(actor: Actor, { value, replaces }: Fact): boolean {
+  if (value === withdrawn || replaces.length > 0) return false
+  const grant = value as unknown as FactValues['invite']
+  if (grant.role === 'viewer') return grant.group === null
+  return grant.role === actor.role && grant.group === actor.group
+}
