@@ -114,7 +114,7 @@ function tallyUntilDecided(holes: readonly MatchHole[], scheduledHoles: number):
 
 /** A match level after its schedule: the first extra hole won ends it, and one not known yet hides those behind it. */
 function extraHolesState(extraHoles: readonly MatchHole[], scheduledHoles: number): MatchState {
-  const notHalved = extraHoles.findIndex((hole) => hole !== 0)
+  const notHalved = extraHoles.findIndex(hole => hole !== 0)
   const halved = notHalved === -1 ? extraHoles.length : notHalved
   const winner = sideAhead(extraHoles[halved] ?? 0)
   const played = scheduledHoles + halved

@@ -23,15 +23,15 @@ export function matchStrokes(
 ): number[] {
   switch (method) {
     case 'from-lowest-playing-handicap': {
-      const whole = courseHandicaps.map((each) => playingHandicap(each, allowancePercent, 'course-handicap-unrounded'))
+      const whole = courseHandicaps.map(each => playingHandicap(each, allowancePercent, 'course-handicap-unrounded'))
       const lowest = Math.min(...whole)
-      return whole.map((each) => each - lowest)
+      return whole.map(each => each - lowest)
     }
     case 'difference-of-unrounded-course-handicaps':
       return shareOfDifference(courseHandicaps, allowancePercent)
     case 'difference-of-rounded-course-handicaps':
       return shareOfDifference(
-        courseHandicaps.map((each) => fraction(roundHalfUp(each))),
+        courseHandicaps.map(each => fraction(roundHalfUp(each))),
         allowancePercent,
       )
     default:
@@ -43,5 +43,5 @@ function shareOfDifference(handicaps: readonly Fraction[], allowancePercent: num
   const [first, ...others] = handicaps
   if (first === undefined) return []
   const lowest = others.reduce((least, each) => (compareFractions(each, least) < 0 ? each : least), first)
-  return handicaps.map((each) => roundHalfUp(percentOf(minus(each, lowest), allowancePercent)))
+  return handicaps.map(each => roundHalfUp(percentOf(minus(each, lowest), allowancePercent)))
 }

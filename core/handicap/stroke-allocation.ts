@@ -13,7 +13,7 @@ export function allocateStrokes(playingHandicap: number, strokeIndexes: readonly
   const holes = strokeIndexes.length
   const onEveryHole = Math.floor(playingHandicap / holes)
   const furtherStrokes = playingHandicap - onEveryHole * holes
-  return ranksOf(strokeIndexes).map((rank) => onEveryHole + (rank < furtherStrokes ? 1 : 0))
+  return ranksOf(strokeIndexes).map(rank => onEveryHole + (rank < furtherStrokes ? 1 : 0))
 }
 
 /** Each value's place, from 0, when all are put in ascending order; equal values keep the order of the list. */
