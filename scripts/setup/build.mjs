@@ -33,11 +33,19 @@ export async function makeBuild() {
 async function buildPart(part, buildId) {
   const vite = join(root, 'node_modules', 'vite', 'bin', 'vite.js')
   const args = [vite, 'build', '--config', `${part}/vite.config.ts`]
-  const env = { NODE_ENV: 'production', BUILD_ID: buildId }
+  const env = { NODE_ENV: 'production', NO_COLOR: '1', BUILD_ID: buildId }
   const { status, output, file } = await runLogged(`build-${part}`, process.execPath, args, env)
   if (status === 0) return
-  const reason = output.split('\n').find(line => /error/i.test(line)) ?? `status ${status}`
-  throw new SetupFault(`The ${part} could not be built: ${reason.trim()} (details: ${file}).`)
+  throw new SetupFault(`The ${part} could not be built: ${reasonIn(output) ?? `status ${status}`} (details: ${file}).`)
+}
+
+/**
+ * @param {string} output
+ * @returns {string | undefined} the first line that says what is wrong, after the lines that say that something is
+ */
+function reasonIn(output) {
+  const lines = output.split('\n').map(line => line.trim())
+  return lines.find(line => line !== '' && !/build failed|error during build/i.test(line))
 }
 
 /** @returns {string} changes when any source changes */

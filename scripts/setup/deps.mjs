@@ -30,7 +30,7 @@ export function hasPackages() {
 export async function installPackages() {
   say('Installing packages …')
   const args = ['ci', '--include=dev', '--prefer-offline', '--no-audit', '--no-fund']
-  const patience = ['--fetch-retries=2', '--fetch-retry-mintimeout=1000', '--fetch-retry-maxtimeout=5000']
+  const patience = ['--fetch-retries=1', '--fetch-retry-mintimeout=1000', '--fetch-timeout=60000']
   const { status, output, file } = await runLogged('npm-ci', 'npm', [...args, ...patience])
   if (status === 127) throw new SetupFault('npm was not found; it comes with Node and must be on the PATH.')
   if (status !== 0 && offline.test(output)) {
