@@ -1,10 +1,9 @@
 import * as z from 'zod/mini'
-import { type DeviceId, type GroupId, idPattern, type InviteId, type LogId, type OpId } from '#core/values/ids.ts'
+import { type DeviceId, type GroupId, type InviteId, idPattern, type LogId, type OpId } from '#core/values/ids.ts'
 import { limits } from './limits.ts'
 
 /** An id of one kind: the brand exists for the compiler alone. */
-export const idOf = <B extends string>() =>
-  z.string().check(z.regex(idPattern)) as unknown as z.ZodMiniType<B, B>
+export const idOf = <B extends string>() => z.string().check(z.regex(idPattern)) as unknown as z.ZodMiniType<B, B>
 
 export const logId = idOf<LogId>()
 export const deviceId = idOf<DeviceId>()

@@ -1,5 +1,5 @@
-import type { Json } from '#core/values/json.ts'
 import type * as z from 'zod/mini'
+import type { Json } from '#core/values/json.ts'
 
 /** Any JSON stays as it is: it is readonly already, and recursive. */
 type DeepReadonly<T> = [Json] extends [T]

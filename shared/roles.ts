@@ -1,6 +1,6 @@
+import { type Fact, groupOfKey, type Op, withdrawn } from '#core/log/op.ts'
 import type { FactKind, FactValues, KeyParts, Role } from '#core/outing/facts.ts'
 import { parseKey } from '#core/outing/keys.ts'
-import { type Fact, groupOfKey, type Op, withdrawn } from '#core/log/op.ts'
 import type { DeviceId, GroupId } from '#core/values/ids.ts'
 
 /**
@@ -58,7 +58,7 @@ export interface Actor {
 
 /** The index of the first fact that the actor may not write, or null when all are in its rights. */
 export function forbiddenFact(actor: Actor, op: Op): number | null {
-  const index = op.facts.findIndex((fact) => !mayWrite(actor, fact))
+  const index = op.facts.findIndex(fact => !mayWrite(actor, fact))
   return index === -1 ? null : index
 }
 

@@ -1,4 +1,4 @@
-import type { DeviceId, GroupId, OpId } from '../values/ids.ts'
+import type { DeviceId, GroupId, OpId } from '#core/values/ids.ts'
 import type { HoleKey, HoleScore } from './score.ts'
 
 /** One writing of a score that counts: whose record, which phone, when. */

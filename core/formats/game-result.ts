@@ -1,6 +1,6 @@
-import type { HoleKey } from '../card/score.ts'
-import type { BallId, GameId } from '../values/ids.ts'
-import type { Fraction } from '../values/fraction.ts'
+import type { HoleKey } from '#core/card/score.ts'
+import type { Fraction } from '#core/values/fraction.ts'
+import type { BallId, GameId } from '#core/values/ids.ts'
 import type { FormatName } from './format-names.ts'
 import type { MatchState } from './match-state.ts'
 
@@ -68,14 +68,23 @@ export type MatchHoleResult = 1 | 0 | -1 | null | { readonly two: readonly (1 | 
 export interface MatchLine {
   readonly sides: readonly [readonly BallId[], readonly BallId[]]
   /** In the group's order of play, scheduled holes only. */
-  readonly holes: readonly { readonly key: HoleKey; readonly result: MatchHoleResult; readonly values: readonly [SideHole, SideHole] }[]
+  readonly holes: readonly {
+    readonly key: HoleKey
+    readonly result: MatchHoleResult
+    readonly values: readonly [SideHole, SideHole]
+  }[]
   readonly state: MatchState
   readonly unsettled: readonly HoleKey[]
 }
 
 /** One format over an outing's scores, computed from its settings and nothing else. */
 export type GameResult =
-  | { readonly kind: 'gap'; readonly game: GameId; readonly format: FormatName | null; readonly gaps: readonly GameGap[] }
+  | {
+      readonly kind: 'gap'
+      readonly game: GameId
+      readonly format: FormatName | null
+      readonly gaps: readonly GameGap[]
+    }
   | {
       readonly kind: 'total'
       readonly game: GameId

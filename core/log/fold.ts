@@ -1,5 +1,5 @@
-import type { OpId } from '../values/ids.ts'
-import { canonicalJson, type Json } from '../values/json.ts'
+import type { OpId } from '#core/values/ids.ts'
+import { canonicalJson, type Json } from '#core/values/json.ts'
 import { type Fact, type Op, opIdOf, partsOfOpId, withdrawn } from './op.ts'
 import { addNumber, type Here, isHere } from './ranges.ts'
 
@@ -67,7 +67,7 @@ function replaceFact(draft: Draft, key: string, replaced: OpId): void {
     draft.buried.set(replaced, new Set(draft.buried.get(replaced)).add(key))
     return
   }
-  const left = (draft.current.get(key) ?? []).filter((standing) => standing.op !== replaced)
+  const left = (draft.current.get(key) ?? []).filter(standing => standing.op !== replaced)
   if (left.length === 0) draft.current.delete(key)
   else draft.current.set(key, left)
 }

@@ -1,5 +1,5 @@
-import type { DeviceId, GroupId, LogId, OpId } from '../values/ids.ts'
-import { canonicalJson, type Json } from '../values/json.ts'
+import type { DeviceId, GroupId, LogId, OpId } from '#core/values/ids.ts'
+import { canonicalJson, type Json } from '#core/values/json.ts'
 
 /** As a fact's value it replaces and leaves nothing: delete. */
 export const withdrawn = null

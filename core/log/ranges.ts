@@ -1,4 +1,4 @@
-import type { DeviceId } from '../values/ids.ts'
+import type { DeviceId } from '#core/values/ids.ts'
 
 /** Whole numbers as closed ranges, ascending, never touching: [[1, 4], [7, 7]]. */
 export type Ranges = readonly (readonly [from: number, to: number])[]

@@ -1,5 +1,5 @@
-import type { DeviceId, OpId } from '../values/ids.ts'
-import type { Json } from '../values/json.ts'
+import type { DeviceId, OpId } from '#core/values/ids.ts'
+import type { Json } from '#core/values/json.ts'
 import type { LogState, Standing } from './fold.ts'
 import { compareStandings } from './fold.ts'
 import type { Ranges } from './ranges.ts'
@@ -20,13 +20,13 @@ const byText = ([a]: readonly [string, unknown], [b]: readonly [string, unknown]
 
 /** The same state always gives the same snapshot, whatever order its ops came in. */
 export function snapshotOf(state: LogState): Snapshot {
-  const rows = [...state.current].sort(byText).flatMap(([key, standings]) => standings.map((s) => ({ key, ...s })))
+  const rows = [...state.current].sort(byText).flatMap(([key, standings]) => standings.map(s => ({ key, ...s })))
   return {
-    keys: rows.map((row) => row.key),
-    values: rows.map((row) => row.value),
-    ops: rows.map((row) => row.op),
-    ticks: rows.map((row) => row.tick),
-    ats: rows.map((row) => row.at),
+    keys: rows.map(row => row.key),
+    values: rows.map(row => row.value),
+    ops: rows.map(row => row.op),
+    ticks: rows.map(row => row.tick),
+    ats: rows.map(row => row.at),
     buried: [...state.buried].map(([op, keys]) => [op, [...keys].sort()] as const).sort(byText),
     here: [...state.here].sort(byText),
     tick: state.tick,

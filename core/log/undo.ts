@@ -1,6 +1,6 @@
-import type { OpId } from '../values/ids.ts'
-import { canonicalJson } from '../values/json.ts'
-import { standingsOf, type LogState } from './fold.ts'
+import type { OpId } from '#core/values/ids.ts'
+import { canonicalJson } from '#core/values/json.ts'
+import { type LogState, standingsOf } from './fold.ts'
 import { type Fact, type Op, opIdOf, withdrawn } from './op.ts'
 
 export const leftReasons = ['changed since', 'ended two values', 'not held here'] as const
@@ -49,7 +49,7 @@ function standsStill(state: LogState, ops: readonly Op[], fact: Fact, id: OpId):
 function valuesBefore(ops: readonly Op[], act: Op, fact: Fact): Map<string, Fact['value']> | null {
   const values = new Map<string, Fact['value']>()
   for (const replaced of fact.replaces) {
-    const earlier = ops.find((op) => opIdOf(op) === replaced)
+    const earlier = ops.find(op => opIdOf(op) === replaced)
     if (!earlier) return null
     const said = earlier.facts.find(({ key }) => key === fact.key)
     if (!said || said.value === withdrawn || isReplaced(ops, fact.key, replaced, act)) continue
@@ -59,4 +59,4 @@ function valuesBefore(ops: readonly Op[], act: Op, fact: Fact): Map<string, Fact
 }
 
 const isReplaced = (ops: readonly Op[], key: string, id: OpId, except?: Op): boolean =>
-  ops.some((op) => op !== except && op.facts.some((fact) => fact.key === key && fact.replaces.includes(id)))
+  ops.some(op => op !== except && op.facts.some(fact => fact.key === key && fact.replaces.includes(id)))

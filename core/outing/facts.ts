@@ -1,10 +1,10 @@
-import type { HoleScore } from '../card/score.ts'
-import type { BallId, DeviceId, GameId, GroupId, InviteId, PlayerId, TeeId } from '../values/ids.ts'
-import type { Json } from '../values/json.ts'
-import type { AllowanceRounding } from '../handicap/playing-handicap.ts'
-import type { HalfIndexMethod } from '../handicap/course-handicap.ts'
-import type { MatchStrokesMethod } from '../handicap/match-strokes.ts'
-import type { FormatName } from '../formats/format-names.ts'
+import type { HoleScore } from '#core/card/score.ts'
+import type { FormatName } from '#core/formats/format-names.ts'
+import type { HalfIndexMethod } from '#core/handicap/course-handicap.ts'
+import type { MatchStrokesMethod } from '#core/handicap/match-strokes.ts'
+import type { AllowanceRounding } from '#core/handicap/playing-handicap.ts'
+import type { BallId, DeviceId, GameId, GroupId, InviteId, PlayerId, TeeId } from '#core/values/ids.ts'
+import type { Json } from '#core/values/json.ts'
 
 /** Whose writing a score is: the group's card, the player's marker, or the desk. */
 export const records = ['card', 'marker', 'desk'] as const

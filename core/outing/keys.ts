@@ -1,4 +1,4 @@
-import { isId } from '../values/ids.ts'
+import { isId } from '#core/values/ids.ts'
 import { type FactKind, type KeyParts, records, type ScoreRecord } from './facts.ts'
 
 /**
@@ -59,8 +59,8 @@ interface Pattern {
   readonly words: readonly string[]
 }
 
-const patterns: readonly Pattern[] = factKinds.flatMap((kind) =>
-  keyPatterns[kind].map((pattern) => ({ kind, words: pattern.split('/') })),
+const patterns: readonly Pattern[] = factKinds.flatMap(kind =>
+  keyPatterns[kind].map(pattern => ({ kind, words: pattern.split('/') })),
 )
 
 /** The key's kind and ids, or null when it is none of ours (a newer version's, perhaps). */
@@ -109,7 +109,7 @@ const isRightRecord = ({ kind, group, record }: KeyParts): boolean =>
 
 /** The key of a kind with these ids in it; of two places, the one inside a group when a group is given. */
 export function makeKey(kind: FactKind, slots: Slots = {}): string {
-  const fits = keyPatterns[kind].find((pattern) => namesExactly(pattern, slots))
+  const fits = keyPatterns[kind].find(pattern => namesExactly(pattern, slots))
   if (fits === undefined) throw new Error(`no key of kind ${kind} takes ${Object.keys(slots).join(', ')}`)
   return fits.replaceAll(/:([a-z]+)/g, (_, slot: Slot) => String(slots[slot]))
 }
@@ -117,7 +117,7 @@ export function makeKey(kind: FactKind, slots: Slots = {}): string {
 function namesExactly(pattern: string, slots: Slots): boolean {
   const named = [...pattern.matchAll(/:([a-z]+)/g)].map(([, slot]) => slot)
   const given = Object.keys(slots)
-  return named.length === given.length && given.every((slot) => named.includes(slot))
+  return named.length === given.length && given.every(slot => named.includes(slot))
 }
 
 /** The key of a ball's score: the desk's record outside the groups, any other inside its group. */

@@ -1,6 +1,6 @@
-import type { GameResult } from '../formats/game-result.ts'
-import type { HoleKey } from '../card/score.ts'
-import type { BallId, GameId } from '../values/ids.ts'
+import type { HoleKey } from '#core/card/score.ts'
+import type { GameResult } from '#core/formats/game-result.ts'
+import type { BallId, GameId } from '#core/values/ids.ts'
 
 /** Three holes in order of play. */
 export interface Three {

@@ -10,7 +10,7 @@ export function canonicalJson(value: Json): string {
   if (isList(value)) return `[${value.map(canonicalJson).join(',')}]`
   const members = Object.keys(value)
     .sort()
-    .map((key) => `${JSON.stringify(key)}:${canonicalJson(value[key] ?? null)}`)
+    .map(key => `${JSON.stringify(key)}:${canonicalJson(value[key] ?? null)}`)
   return `{${members.join(',')}}`
 }
 

@@ -19,5 +19,7 @@ export const offeredSchema = z.strictObject({
 export type Offered = z.infer<typeof offeredSchema>
 
 /** Down: the server ends this link, and why. */
-export const partingSchema = z.strictObject({ why: z.enum(['restart', 'voided', 'deleted', 'another link', 'too slow']) })
+export const partingSchema = z.strictObject({
+  why: z.enum(['restart', 'voided', 'deleted', 'another link', 'too slow']),
+})
 export type Parting = z.infer<typeof partingSchema>
