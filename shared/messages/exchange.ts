@@ -1,5 +1,5 @@
 import * as z from 'zod/mini'
-import { eraText, hereSchema } from '../atoms.ts'
+import { eraText, hereSchema } from '#shared/atoms.ts'
 import { feedPartSchema, feedSchema } from './feed.ts'
 import { strangers } from './follow.ts'
 

@@ -1,6 +1,6 @@
 import * as z from 'zod/mini'
-import { deviceId, sequence, timeMs } from '../atoms.ts'
-import { limits } from '../limits.ts'
+import { deviceId, sequence, timeMs } from '#shared/atoms.ts'
+import { limits } from '#shared/limits.ts'
 
 /** `all`, or `g/<group>`: that group's ops and those of no scope. */
 export const feedSchema = z.string().check(z.regex(/^(all|g\/[a-z0-9-]{1,32})$/))

@@ -1,7 +1,7 @@
 import * as z from 'zod/mini'
 import { roles } from '#core/outing/facts.ts'
-import { eraText, groupId, sequence } from '../atoms.ts'
-import { limits } from '../limits.ts'
+import { eraText, groupId, sequence } from '#shared/atoms.ts'
+import { limits } from '#shared/limits.ts'
 import { feedPartSchema, feedSchema } from './feed.ts'
 
 /** Up: the feeds a phone wants from here on, with the last sequence it holds of each, in the era it knows. */

@@ -1,5 +1,5 @@
 import * as z from 'zod/mini'
-import { deviceId, inviteId, logId, secretText } from '../atoms.ts'
+import { deviceId, inviteId, logId, secretText } from '#shared/atoms.ts'
 
 /**
  * The `auth` of a socket, and by header of an HTTP request: who asks, for which log. Secrets stand nowhere else.

@@ -1,5 +1,5 @@
 import * as z from 'zod/mini'
-import { sequence } from '../atoms.ts'
+import { sequence } from '#shared/atoms.ts'
 import { feedPartSchema, feedSchema } from './feed.ts'
 import { strangers } from './follow.ts'
 

@@ -1,5 +1,5 @@
 import * as z from 'zod/mini'
-import { limits } from '../limits.ts'
+import { limits } from '#shared/limits.ts'
 import { verdictSchema } from './verdict.ts'
 
 /** Up: ops as their texts, the phone's own in order; others' are carried. */

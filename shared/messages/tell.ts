@@ -1,6 +1,6 @@
 import * as z from 'zod/mini'
-import { deviceId, sequence } from '../atoms.ts'
-import { limits } from '../limits.ts'
+import { deviceId, sequence } from '#shared/atoms.ts'
+import { limits } from '#shared/limits.ts'
 import { feedSchema, storedOpSchema } from './feed.ts'
 
 /** Down: new ops of a feed. `before` is the feed's last sequence before them: another one than the phone's is a gap. */

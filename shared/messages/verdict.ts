@@ -1,5 +1,5 @@
 import * as z from 'zod/mini'
-import { sequence } from '../atoms.ts'
+import { sequence } from '#shared/atoms.ts'
 
 /** Why an op will never be stored for this sender. Final. */
 export const refusals = [
