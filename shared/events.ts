@@ -1,9 +1,9 @@
-import type { Exchange, Exchanged } from './messages/exchange.ts'
-import type { WireFault } from './messages/fault.ts'
-import type { Follow, Followed } from './messages/follow.ts'
-import type { Pull, Pulled } from './messages/pull.ts'
-import type { Push, Pushed } from './messages/push.ts'
-import type { Offered, Parting, Tell } from './messages/tell.ts'
+import type { Exchange, Exchanged } from '#shared/messages/exchange.ts'
+import type { WireFault } from '#shared/messages/fault.ts'
+import type { Follow, Followed } from '#shared/messages/follow.ts'
+import type { Pull, Pulled } from '#shared/messages/pull.ts'
+import type { Push, Pushed } from '#shared/messages/push.ts'
+import type { Offered, Parting, Tell } from '#shared/messages/tell.ts'
 
 type Answer<T> = (answer: T | WireFault) => void
 
