@@ -1,0 +1,35 @@
+import type { Op } from '#core/log/op.ts'
+import type { DeviceId } from '#core/values/ids.ts'
+import type { Stranger } from '#shared/messages/follow.ts'
+import type { Delay, Refusal } from '#shared/messages/verdict.ts'
+
+/** What the words at the foot of every screen say; true at every moment. */
+export interface Foot {
+  /** `saved` only when every op shown is on the disk of this phone. */
+  readonly phone: 'saved' | 'saving' | 'failing'
+  /** Ops shown here that no server is known to have, those put off included. */
+  readonly waiting: number
+  /** Those of them that the server put off, and why. */
+  readonly putOff: readonly { readonly reason: Delay; readonly count: number }[]
+  readonly refused: readonly { readonly op: Op; readonly code: Refusal; readonly path: string }[]
+  /** For the desk: ops that somebody carries beyond their own rights. */
+  readonly offered: readonly { readonly text: string; readonly op: Op; readonly carrier: DeviceId }[]
+  readonly link: LinkWord
+  readonly stranger: Stranger | null
+  /** A service worker can hold the app: it starts again with no signal. */
+  readonly canSleep: boolean
+}
+
+/** `live` the server answered on this link; `away` nothing is tried; `stranger` it answered that it gives us nothing. */
+export type LinkWord = 'live' | 'connecting' | 'away' | 'stranger'
+
+export const emptyFoot: Foot = {
+  phone: 'saved',
+  waiting: 0,
+  putOff: [],
+  refused: [],
+  offered: [],
+  link: 'away',
+  stranger: null,
+  canSleep: false,
+}
