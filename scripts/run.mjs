@@ -8,19 +8,25 @@ import { root } from './setup/places.mjs'
 import { runSetup } from './setup/run.mjs'
 import { say } from './setup/say.mjs'
 
-/** What a command needs besides the packages. */
-const needs = { settle: [], 'check-values': [], bench: ['build'] }
+/** What each command needs besides the packages, and whether it is given a file. */
+const commands = {
+  settle: { needs: [], takesFile: true },
+  'check-values': { needs: [], takesFile: true },
+  bench: { needs: ['build'], takesFile: false },
+}
 
 const [name = '', ...args] = process.argv.slice(2)
 const file = join(root, 'scripts', `${name}.ts`)
-if (!Object.hasOwn(needs, name) || !existsSync(file)) {
-  say(`Unknown command "${name}"; there are ${Object.keys(needs).join(', ')}.`)
+if (!Object.hasOwn(commands, name) || !existsSync(file)) {
+  say(`Unknown command "${name}"; there are ${Object.keys(commands).join(', ')}.`)
   process.exit(2)
 }
-await runSetup(['deps', ...needs[/** @type {keyof typeof needs} */ (name)]])
+const { needs, takesFile } = commands[/** @type {keyof typeof commands} */ (name)]
+await runSetup(['deps', ...needs])
 
 // npm starts a script in the product's folder; a file is named as seen from where the person stands.
-if (process.env.npm_lifecycle_event === name && process.env.INIT_CWD) process.chdir(process.env.INIT_CWD)
+const standing = process.env.npm_lifecycle_event === name ? process.env.INIT_CWD : undefined
+if (takesFile && standing !== undefined) process.chdir(standing)
 
 const { register } = await import('tsx/esm/api')
 register()
