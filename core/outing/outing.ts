@@ -25,7 +25,9 @@ export interface Outing {
   readonly groups: ReadonlyMap<GroupId, Group>
   /** In order of their ids. */
   readonly games: readonly Game[]
-  /** The game whose strokes make the level; null when there is no game. */
+  /** The main game as the facts name it; null when they do not. */
+  readonly namedMain: GameId | null
+  /** The game whose strokes make the level, another group's own game never its; null when there is no game. */
   readonly main: GameId | null
   readonly cards: ReadonlyMap<BallId, Card>
   readonly phones: ReadonlyMap<DeviceId, Phone>

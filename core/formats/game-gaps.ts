@@ -1,0 +1,38 @@
+import type { BallId } from '#core/values/ids.ts'
+import type { GameInput } from './game-input.ts'
+import type { GameGap } from './game-result.ts'
+import type { FormatRow } from './table.ts'
+
+const gap = (code: GameGap['code'], ball: BallId | null = null, setting = ''): GameGap => ({ code, ball, setting })
+
+/** Everything that a game still lacks; empty when it can be computed. Nothing is ever filled in. */
+export function gapsOf(input: GameInput, row: FormatRow): GameGap[] {
+  return [...gapsOfSides(input, row), ...gapsOfSettings(input, row), ...gapsOfBalls(input, row)]
+}
+
+function gapsOfSettings(input: GameInput, row: FormatRow): GameGap[] {
+  return row.settings.filter(name => input[name] === null).map(name => gap('setting missing', null, name))
+}
+
+function gapsOfSides({ sides, balls }: GameInput, { sides: shape }: FormatRow): GameGap[] {
+  if (sides === null || sides.length === 0) return [gap('no sides')]
+  if (shape.count !== null && sides.length !== shape.count) return [gap('wrong sides')]
+  if (sides.some(side => side.length !== shape.balls)) return [gap('wrong sides')]
+  const all = sides.flat()
+  const wrong = all.filter((ball, place) => !balls.has(ball) || all.indexOf(ball) !== place)
+  return [...new Set(wrong)].map(ball => gap('wrong sides', ball))
+}
+
+function gapsOfBalls({ sides, balls }: GameInput, { measure }: FormatRow): GameGap[] {
+  const gaps: GameGap[] = []
+  for (const ball of new Set(sides?.flat() ?? [])) {
+    const found = balls.get(ball)
+    if (found === undefined) continue
+    if (found.holes === null) gaps.push(gap('course incomplete', ball))
+    // A missing setting is named once, for the game.
+    const { handicap } = found
+    if (measure.isNet && handicap.kind === 'gap' && handicap.code !== 'setting missing')
+      gaps.push(gap(handicap.code, ball))
+  }
+  return gaps
+}

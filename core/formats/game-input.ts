@@ -1,0 +1,72 @@
+import type { Card } from '#core/card/card.ts'
+import type { HoleKey } from '#core/card/score.ts'
+import type { HalfIndexMethod } from '#core/handicap/course-handicap.ts'
+import type { MatchStrokesMethod } from '#core/handicap/match-strokes.ts'
+import type { AllowanceRounding } from '#core/handicap/playing-handicap.ts'
+import type { Fraction } from '#core/values/fraction.ts'
+import type { BallId, GameId } from '#core/values/ids.ts'
+import type { FormatName } from './format-names.ts'
+import type { BallStrokes, GameGap, GameResult } from './game-result.ts'
+import type { BallRule, Measure } from './parts.ts'
+
+export const gameSettings = ['allowancePercent', 'rounding', 'nineHoleIndex', 'matchStrokes'] as const
+export type GameSetting = (typeof gameSettings)[number]
+
+/** A hole of a ball's order of play, from its tee. */
+export interface InputHole {
+  readonly key: HoleKey
+  readonly hole: number
+  readonly lap: number
+  readonly par: number
+  readonly index: number
+  /** False for an extra hole. */
+  readonly isScheduled: boolean
+}
+
+/** What a ball plays off: a course handicap, unrounded; strokes agreed for every game; or why nobody knows. */
+export type BallHandicap =
+  | { readonly kind: 'course'; readonly exact: Fraction }
+  | { readonly kind: 'plain'; readonly strokes: number }
+  | { readonly kind: 'gap'; readonly code: GameGap['code'] }
+
+export interface InputBall {
+  /** In order of play, with the extra holes at the end; null while the course lacks one of them. */
+  readonly holes: readonly InputHole[] | null
+  readonly card: Card
+  readonly handicap: BallHandicap
+}
+
+/** A game with all that it needs and nothing of the outing around it. */
+export interface GameInput {
+  readonly game: GameId
+  readonly format: FormatName | null
+  readonly sides: readonly (readonly BallId[])[] | null
+  readonly allowancePercent: number | null
+  readonly rounding: AllowanceRounding | null
+  readonly nineHoleIndex: HalfIndexMethod | null
+  readonly matchStrokes: MatchStrokesMethod | null
+  readonly balls: ReadonlyMap<BallId, InputBall>
+}
+
+/** A game in which nothing is missing any more. */
+export interface SoundGame {
+  readonly game: GameId
+  readonly format: FormatName
+  readonly ballRule: BallRule
+  readonly measure: Measure
+  readonly sides: readonly (readonly BallId[])[]
+  readonly balls: ReadonlyMap<BallId, SoundBall>
+  readonly strokes: ReadonlyMap<BallId, BallStrokes>
+}
+
+export interface SoundBall {
+  readonly order: readonly InputHole[]
+  readonly holes: ReadonlyMap<HoleKey, InputHole>
+  readonly card: Card
+}
+
+/** How the sides' values make a result, and whether strokes are the ball's own or the difference in a match. */
+export interface Contest {
+  readonly strokes: 'own' | 'difference'
+  readonly resultOf: (game: SoundGame) => GameResult
+}

@@ -1,0 +1,65 @@
+import { must } from '#core/values/assert.ts'
+import type { BallId } from '#core/values/ids.ts'
+import { gapsOf } from './game-gaps.ts'
+import type { GameInput, InputBall, SoundBall, SoundGame } from './game-input.ts'
+import type { BallStrokes, GameResult } from './game-result.ts'
+import {
+  ballStrokes,
+  type KnownHandicap,
+  noStrokes,
+  ownStrokes,
+  type StrokeMethods,
+  strokesGiven,
+} from './game-strokes.ts'
+import { type FormatRow, formatTable } from './table.ts'
+
+/** One game computed from its own settings and nothing else, or what it still lacks. */
+export function resultOfGame(input: GameInput): GameResult {
+  const { game, format } = input
+  if (format === null) {
+    return { kind: 'gap', game, format, gaps: [{ code: 'no format', ball: null, setting: '' }] }
+  }
+  const row = formatTable[format]
+  const gaps = gapsOf(input, row)
+  if (gaps.length > 0) return { kind: 'gap', game, format, gaps }
+  const sides = must(input.sides, 'sides are there')
+  const balls = soundBalls(input, sides.flat())
+  const { ballRule, measure } = row
+  const sound: SoundGame = { game, format, ballRule, measure, sides, balls, strokes: strokesOf(input, row, balls) }
+  return row.contest.resultOf(sound)
+}
+
+const inputBall = (input: GameInput, ball: BallId): InputBall => must(input.balls.get(ball), 'the ball is there')
+
+function soundBalls(input: GameInput, balls: readonly BallId[]): Map<BallId, SoundBall> {
+  return new Map(
+    balls.map(ball => {
+      const { holes, card } = inputBall(input, ball)
+      const order = must(holes, 'the course is complete')
+      return [ball, { order, holes: new Map(order.map(hole => [hole.key, hole])), card }]
+    }),
+  )
+}
+
+function strokesOf(input: GameInput, row: FormatRow, balls: ReadonlyMap<BallId, SoundBall>): Map<BallId, BallStrokes> {
+  if (!row.measure.isNet) return new Map([...balls].map(([ball, { order }]) => [ball, noStrokes(order)]))
+  const methods: StrokeMethods = {
+    allowancePercent: must(input.allowancePercent, 'the allowance is set'),
+    rounding: must(input.rounding, 'the rounding is set'),
+    matchStrokes: input.matchStrokes,
+  }
+  const handicaps = [...balls.keys()].map(ball => knownHandicap(inputBall(input, ball)))
+  const own = handicaps.map(handicap => ownStrokes(handicap, methods))
+  const strokes = row.contest.strokes === 'own' ? own : strokesGiven(handicaps, methods)
+  return new Map(
+    [...balls].map(([ball, { order }], place) => [
+      ball,
+      ballStrokes(must(handicaps[place], 'one a ball'), own[place] ?? 0, strokes[place] ?? 0, order),
+    ]),
+  )
+}
+
+function knownHandicap({ handicap }: InputBall): KnownHandicap {
+  if (handicap.kind === 'gap') throw new Error('a game with a gap is not computed')
+  return handicap
+}

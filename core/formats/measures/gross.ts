@@ -1,0 +1,9 @@
+import type { Measure } from '#core/formats/parts.ts'
+
+/** Strokes as they are played. */
+export const gross: Measure = {
+  unit: 'strokes',
+  better: 'low',
+  isNet: false,
+  valueOf: (_, score) => (typeof score === 'number' ? score : null),
+}

@@ -1,0 +1,10 @@
+import type { Measure } from '#core/formats/parts.ts'
+import { stablefordPoints } from '#core/formats/stableford-points.ts'
+
+/** Stableford points, net; a ball picked up earns none. */
+export const points: Measure = {
+  unit: 'points',
+  better: 'high',
+  isNet: true,
+  valueOf: ({ par, strokes }, score) => stablefordPoints(par, strokes, typeof score === 'number' ? score : null),
+}

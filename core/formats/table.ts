@@ -1,0 +1,69 @@
+import { betterBall } from '#core/formats/ball-rules/better-ball.ts'
+import { ownBall } from '#core/formats/ball-rules/own-ball.ts'
+import { match } from '#core/formats/contests/match.ts'
+import { total } from '#core/formats/contests/total.ts'
+import { gross } from '#core/formats/measures/gross.ts'
+import { net } from '#core/formats/measures/net.ts'
+import { points } from '#core/formats/measures/points.ts'
+import type { FormatName } from './format-names.ts'
+import type { Contest, GameSetting } from './game-input.ts'
+import type { BallRule, Measure } from './parts.ts'
+
+/** A format: ball rule x measure x contest. Adding one is adding a row. */
+export interface FormatRow {
+  readonly ballRule: BallRule
+  readonly measure: Measure
+  readonly contest: Contest
+  /** `count` null takes any number of sides. */
+  readonly sides: { readonly count: number | null; readonly balls: number }
+  /** What a new game proposes, in whole per cent. */
+  readonly allowance: { readonly percent: number; readonly source: string }
+  readonly settings: readonly GameSetting[]
+}
+
+const appendixC = 'Rules of Handicapping, Appendix C; R&A and USGA; 2024'
+const handicapSettings: readonly GameSetting[] = ['allowancePercent', 'rounding', 'nineHoleIndex']
+const matchSettings: readonly GameSetting[] = [...handicapSettings, 'matchStrokes']
+
+export const formatTable: Readonly<Record<FormatName, FormatRow>> = {
+  'stroke-play-gross': {
+    ballRule: ownBall,
+    measure: gross,
+    contest: total,
+    sides: { count: null, balls: 1 },
+    allowance: { percent: 0, source: 'no handicap enters' },
+    settings: [],
+  },
+  'stroke-play-net': {
+    ballRule: ownBall,
+    measure: net,
+    contest: total,
+    sides: { count: null, balls: 1 },
+    allowance: { percent: 95, source: appendixC },
+    settings: handicapSettings,
+  },
+  stableford: {
+    ballRule: ownBall,
+    measure: points,
+    contest: total,
+    sides: { count: null, balls: 1 },
+    allowance: { percent: 95, source: appendixC },
+    settings: handicapSettings,
+  },
+  'singles-match': {
+    ballRule: ownBall,
+    measure: net,
+    contest: match,
+    sides: { count: 2, balls: 1 },
+    allowance: { percent: 100, source: appendixC },
+    settings: matchSettings,
+  },
+  'four-ball-match': {
+    ballRule: betterBall,
+    measure: net,
+    contest: match,
+    sides: { count: 2, balls: 2 },
+    allowance: { percent: 90, source: appendixC },
+    settings: matchSettings,
+  },
+}

@@ -1,0 +1,57 @@
+import { type HoleKey, type HoleScore, holeKey } from '#core/card/score.ts'
+import { type OwnerOf, type SettledCard, settleCard, type Writing } from '#core/card/settle-card.ts'
+import { partsOfOpId } from '#core/log/op.ts'
+import type { BallId } from '#core/values/ids.ts'
+import type { Place } from './facts.ts'
+import type { FactRow, Reading } from './reading.ts'
+
+/** Every ball's card, and what is late or stray about it. */
+export function settledCards(reading: Reading, balls: Iterable<BallId>): Map<BallId, SettledCard> {
+  const writings = writingsByBall(reading.rows('score'))
+  const places = new Map(reading.rows('place').map(({ parts, value }) => [parts.ball, value]))
+  const closes = new Map(reading.rows('closeBall').map(({ parts, value }) => [parts.ball, closedScores(value.scores)]))
+  return new Map(
+    [...balls].map(ball => [
+      ball,
+      settleCard(writings.get(ball) ?? [], ownerOf(places.get(ball) ?? null), closes.get(ball) ?? null),
+    ]),
+  )
+}
+
+function writingsByBall(rows: readonly FactRow<'score'>[]): Map<BallId, Writing[]> {
+  const byBall = new Map<BallId, Writing[]>()
+  for (const row of rows) {
+    const { ball } = row.parts
+    if (ball === null) continue
+    const writings = byBall.get(ball)
+    if (writings) writings.push(...writingsOf(row))
+    else byBall.set(ball, writingsOf(row))
+  }
+  return byBall
+}
+
+const writingsOf = ({ key, parts, standings }: FactRow<'score'>): Writing[] =>
+  standings.map(({ value, op, at }) => ({
+    score: value as HoleScore,
+    record: parts.record ?? 'desk',
+    key,
+    op,
+    device: partsOfOpId(op).device,
+    at,
+    hole: parts.hole ?? 0,
+    lap: parts.lap ?? 0,
+    group: parts.group,
+  }))
+
+/** The group whose writing counts on a hole: the ball's own, but for the holes that its place names elsewhere. */
+export const ownerOf =
+  (place: Place | null): OwnerOf =>
+  at => {
+    const elsewhere = place?.elsewhere.find(({ holes }) =>
+      holes.some(([hole, lap]) => hole === at.hole && lap === at.lap),
+    )
+    return elsewhere?.group ?? place?.group ?? null
+  }
+
+const closedScores = (scores: readonly (readonly [number, number, HoleScore])[]): ReadonlyMap<HoleKey, HoleScore> =>
+  new Map(scores.map(([hole, lap, score]) => [holeKey({ hole, lap }), score]))

@@ -1,0 +1,61 @@
+import type { Card } from '#core/card/card.ts'
+import { type OrderOfPlay, orderOfPlay } from '#core/card/order-of-play.ts'
+import { holeKey, type PlayedHole } from '#core/card/score.ts'
+import type { BallHandicap, GameInput, InputBall, InputHole } from '#core/formats/game-input.ts'
+import type { CourseHole, Tee } from './facts.ts'
+import { handicapOf } from './handicap-of.ts'
+import type { Ball, Game, Outing, Player } from './outing.ts'
+
+const emptyCard: Card = { scores: new Map(), isClosed: false }
+
+/** A game with all that its result depends on. */
+export function gameInputOf(outing: Outing, game: Game): GameInput {
+  const balls = (game.sides?.flat() ?? []).flatMap(id => {
+    const ball = outing.balls.get(id)
+    return ball === undefined ? [] : [[id, inputBall(outing, game, ball)] as const]
+  })
+  const { id, format, sides, allowancePercent, rounding, nineHoleIndex, matchStrokes } = game
+  return { game: id, format, sides, allowancePercent, rounding, nineHoleIndex, matchStrokes, balls: new Map(balls) }
+}
+
+const inputBall = (outing: Outing, game: Game, ball: Ball): InputBall => ({
+  holes: holesOf(outing, ball),
+  card: outing.cards.get(ball.id) ?? emptyCard,
+  handicap: handicapOfBall(outing, game, ball),
+})
+
+/** The order of play of the ball's group; of a ball without one, the holes as they are numbered. */
+export const orderOfBall = (outing: Outing, ball: Ball): OrderOfPlay =>
+  (ball.group === null ? null : outing.groups.get(ball.group)) ?? orderOfPlay(null, outing.length)
+
+/** No row of the table makes one handicap of several players' yet. */
+function handicapOfBall(outing: Outing, game: Game, ball: Ball): BallHandicap {
+  const [first, ...partners] = ball.players
+  const player = first === undefined ? undefined : outing.players.get(first)
+  if (player === undefined || partners.length > 0) return { kind: 'gap', code: 'handicap missing' }
+  return handicapOf(player, teeOf(outing, player), orderOfBall(outing, ball).round, game.nineHoleIndex)
+}
+
+const teeOf = (outing: Outing, player: Player): Tee | null =>
+  player.tee === null ? null : (outing.tees.get(player.tee) ?? null)
+
+/** The holes of a ball's order of play with par and index from its own tee; null while one of them is unknown. */
+export function holesOf(outing: Outing, ball: Ball): InputHole[] | null {
+  const { round, extra } = orderOfBall(outing, ball)
+  const holes = [...round, ...extra].map((played, place) => {
+    const hole = courseHoleOf(outing, ball, played)
+    return hole && { key: holeKey(played), ...played, ...hole, isScheduled: place < round.length }
+  })
+  return holes.every(hole => hole !== null) ? holes : null
+}
+
+/** Par and index of a hole for a ball: what its tee says wins over the course. */
+export function courseHoleOf(outing: Outing, ball: Ball, { hole }: PlayedHole): CourseHole | null {
+  const [first] = ball.players
+  const player = first === undefined ? undefined : outing.players.get(first)
+  const tee = player === undefined ? null : teeOf(outing, player)
+  const course = outing.holes.get(hole)
+  const par = tee?.pars?.[hole - 1] ?? course?.par
+  const index = tee?.indexes?.[hole - 1] ?? course?.index
+  return par === undefined || index === undefined ? null : { par, index }
+}

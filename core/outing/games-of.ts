@@ -1,0 +1,64 @@
+import type { FormatName } from '#core/formats/format-names.ts'
+import type { GameId, GroupId } from '#core/values/ids.ts'
+import type { FactKind } from './facts.ts'
+import type { Game } from './outing.ts'
+import type { Reading } from './reading.ts'
+
+type Settings = Omit<Game, 'id' | 'group'>
+type Draft = { -readonly [K in keyof Game]: Game[K] }
+
+const settingOf = {
+  gameFormat: 'format',
+  gameSides: 'sides',
+  gameAllowance: 'allowancePercent',
+  gameRounding: 'rounding',
+  gameNineHoleIndex: 'nineHoleIndex',
+  gameMatchStrokes: 'matchStrokes',
+} as const satisfies Partial<Record<FactKind, keyof Settings>>
+
+const settingKinds = Object.keys(settingOf) as (keyof typeof settingOf)[]
+
+/** The outing's games and each group's own, in order of their ids; what nobody has set is null. */
+export function gamesOf(reading: Reading): Game[] {
+  const games = new Map<string, Draft>()
+  for (const kind of settingKinds) {
+    for (const { parts, value } of reading.rows(kind)) {
+      const name = `${parts.group ?? ''}/${parts.game}`
+      const game = games.get(name) ?? emptyGame(parts.game as GameId, parts.group)
+      games.set(name, { ...game, [settingOf[kind]]: value })
+    }
+  }
+  return tellApart([...games.values()]).sort((a, b) => (a.id < b.id ? -1 : 1))
+}
+
+const emptyGame = (id: GameId, group: GroupId | null): Draft => ({
+  id,
+  group,
+  format: null,
+  sides: null,
+  allowancePercent: null,
+  rounding: null,
+  nineHoleIndex: null,
+  matchStrokes: null,
+})
+
+/** Two groups may give their own games one id: neither may hide the other's, nor the outing's. */
+function tellApart(games: readonly Draft[]): Game[] {
+  return games.map(game => {
+    const isShared = games.some(other => other !== game && other.id === game.id)
+    return isShared && game.group !== null ? { ...game, id: `${game.group}/${game.id}` as GameId } : game
+  })
+}
+
+/** Formats that count each ball's own strokes: the first of them makes the level unless the outing names a game. */
+const countsOwnStrokes: ReadonlySet<FormatName> = new Set(['stroke-play-gross', 'stroke-play-net', 'stableford'])
+
+/**
+ * The game whose strokes make the level of a group's balls: the one the outing names, else the first that counts each
+ * ball's own strokes, else the first. Another group's own game is never it.
+ */
+export function mainGameOf(games: readonly Game[], named: GameId | null, group: GroupId | null): Game | null {
+  const own = games.filter(game => game.group === null || game.group === group)
+  const counting = own.find(({ format }) => format !== null && countsOwnStrokes.has(format))
+  return own.find(({ id }) => id === named) ?? counting ?? own[0] ?? null
+}

@@ -1,0 +1,53 @@
+import type { PlayedHole } from '#core/card/score.ts'
+import type { BallHandicap } from '#core/formats/game-input.ts'
+import { courseHandicap9, courseHandicap18, type HalfIndexMethod } from '#core/handicap/course-handicap.ts'
+import { unreachable } from '#core/values/assert.ts'
+import { fraction } from '#core/values/fraction.ts'
+import type { Tee, TeeRatings } from './facts.ts'
+import type { Player } from './outing.ts'
+
+/**
+ * What a player plays off over a round: a course handicap from the index and the tee's ratings, one read off the board,
+ * or plain strokes. Nine holes take the ratings of the nine they are; a mixture of both nines has none.
+ */
+export function handicapOf(
+  player: Player,
+  tee: Tee | null,
+  round: readonly PlayedHole[],
+  nineHoleIndex: HalfIndexMethod | null,
+): BallHandicap {
+  const { handicap } = player
+  if (handicap === null) return { kind: 'gap', code: 'handicap missing' }
+  switch (handicap.kind) {
+    case 'plain-strokes':
+      return { kind: 'plain', strokes: handicap.strokes }
+    case 'course-handicap':
+      return { kind: 'course', exact: fraction(handicap.strokes) }
+    case 'index':
+      return tee === null ? { kind: 'gap', code: 'tee missing' } : fromIndex(handicap.tenths, tee, round, nineHoleIndex)
+    default:
+      return unreachable(handicap)
+  }
+}
+
+function fromIndex(
+  tenths: number,
+  tee: Tee,
+  round: readonly PlayedHole[],
+  nineHoleIndex: HalfIndexMethod | null,
+): BallHandicap {
+  if (round.length > 9) {
+    return tee.ratings === null ? noRating : { kind: 'course', exact: courseHandicap18(tenths, tee.ratings) }
+  }
+  const ratings = ratingsOfNine(tee, round)
+  if (ratings === null) return noRating
+  if (nineHoleIndex === null) return { kind: 'gap', code: 'setting missing' }
+  return { kind: 'course', exact: courseHandicap9(tenths, ratings, nineHoleIndex) }
+}
+
+const noRating: BallHandicap = { kind: 'gap', code: 'rating missing' }
+
+function ratingsOfNine(tee: Tee, round: readonly PlayedHole[]): TeeRatings | null {
+  if (round.every(({ hole }) => hole <= 9)) return tee.frontRatings
+  return round.every(({ hole }) => hole > 9) ? tee.backRatings : null
+}

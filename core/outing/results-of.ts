@@ -1,0 +1,37 @@
+import { threesAgainstLevel } from '#core/card/level.ts'
+import { type HoleKey, holeKey } from '#core/card/score.ts'
+import { resultOfGame } from '#core/formats/game-of.ts'
+import type { GameResult } from '#core/formats/game-result.ts'
+import type { GameId } from '#core/values/ids.ts'
+import { courseHoleOf, gameInputOf, orderOfBall } from './game-input-of.ts'
+import { mainGameOf } from './games-of.ts'
+import type { Ball, Outing } from './outing.ts'
+import type { LevelCard, Results } from './results.ts'
+
+/** Every game and every card's threes, computed. */
+export function resultsOf(outing: Outing): Results {
+  const games = new Map(outing.games.map(game => [game.id, resultOfGame(gameInputOf(outing, game))]))
+  return {
+    games,
+    cards: new Map([...outing.balls].map(([id, ball]) => [id, levelCardOf(outing, games, ball)])),
+  }
+}
+
+function levelCardOf(outing: Outing, games: ReadonlyMap<GameId, GameResult>, ball: Ball): LevelCard {
+  const { round, extra } = orderOfBall(outing, ball)
+  const main = mainGameOf(outing.games, outing.namedMain, ball.group)
+  const strokes = main === null ? null : strokesIn(games.get(main.id), ball)
+  const pars = new Map<HoleKey, number>()
+  const levels = new Map<HoleKey, number>()
+  for (const played of [...round, ...extra]) {
+    const par = courseHoleOf(outing, ball, played)?.par
+    if (par === undefined) continue
+    pars.set(holeKey(played), par)
+    levels.set(holeKey(played), par + (strokes?.get(holeKey(played)) ?? 0))
+  }
+  const card = outing.cards.get(ball.id) ?? { scores: new Map(), isClosed: false }
+  return { ball: ball.id, levels, threes: threesAgainstLevel(round, card, pars, levels) }
+}
+
+const strokesIn = (result: GameResult | undefined, ball: Ball): ReadonlyMap<HoleKey, number> | null =>
+  result === undefined || result.kind === 'gap' ? null : (result.strokes.get(ball.id)?.byHole ?? null)
