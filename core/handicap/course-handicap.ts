@@ -38,3 +38,23 @@ export function courseHandicap9(indexTenths: number, ratings9: Ratings, halfInde
   const half = fraction(indexTenths, 2)
   return courseHandicap(halfIndex === 'half-index-to-tenth' ? fraction(roundHalfUp(half)) : half, ratings9)
 }
+
+/**
+ * Course Handicap over eighteen holes made of the same nine twice where no eighteen-hole rating exists, unrounded:
+ * Index x Slope of the nine / 113 + (2 x Course Rating of the nine - 2 x its par). The Index is in tenths.
+ * Source: Rules of Handicapping, rule 6.1; R&A and USGA; 2024. That such a formula exists was read second-hand; the
+ * formula itself is from memory.
+ */
+export const courseHandicapSameNineTwice = (
+  indexTenths: number,
+  { courseRatingTenths, slope, par }: Ratings,
+): Fraction =>
+  courseHandicap(fraction(indexTenths), { courseRatingTenths: 2 * courseRatingTenths, slope, par: 2 * par })
+
+/**
+ * Course Handicap over 18 holes without rating minus par, unrounded: Index x Slope / 113. The Index is in tenths.
+ * Source: Great Britain and Ireland, November 2020 to March 2024, second-hand from a county association's summary of the
+ * change.
+ */
+export const courseHandicap18WithoutRatingMinusPar = (indexTenths: number, slope: number): Fraction =>
+  fraction(indexTenths * slope, standardSlope * 10)
