@@ -1,0 +1,106 @@
+import { randomBytes } from 'node:crypto'
+import { createServer, type Server as HttpServer, type RequestListener } from 'node:http'
+import { createServer as createTlsServer } from 'node:https'
+import type { AddressInfo } from 'node:net'
+import type { Logger } from 'pino'
+import { createAddressOf } from './http/address.ts'
+import { createHttpApp } from './http/http-app.ts'
+import { createOriginCheck } from './http/origin.ts'
+import { type Clock, systemClock } from './live/clock.ts'
+import { createDispatch } from './live/dispatch.ts'
+import { createLimiter, defaultLimits, type LimiterOptions } from './live/limiter.ts'
+import { createRoom } from './live/room.ts'
+import { connectSockets, createSockets, tellSockets } from './live/socket.ts'
+import { StartFault } from './start-fault.ts'
+import { openSqliteStore } from './store/sqlite.ts'
+
+export interface AppOptions {
+  /** 0 for any free one. */
+  readonly port: number
+  readonly host: string
+  readonly dataFolder: string
+  /** Where the built page lies. */
+  readonly clientFolder: string
+  readonly logger: Logger
+  readonly publicUrl?: string | null
+  /** How many proxies stand before the server. */
+  readonly trustedHops?: number
+  readonly tls?: { readonly cert: Buffer; readonly key: Buffer } | null
+  readonly limits?: LimiterOptions
+  readonly clock?: Clock
+}
+
+export interface App {
+  readonly port: number
+  /** Stops accepting, stores what waits, tells every link, and ends. Safe to call twice. */
+  close(): Promise<void>
+}
+
+/** A whole server. Fails with a StartFault when it cannot start. */
+export async function createApp(options: AppOptions): Promise<App> {
+  const { logger, clock = systemClock, publicUrl = null, tls = null } = options
+  const failed = (error: unknown) => logger.error({ err: error }, 'failed')
+  const store = await openSqliteStore({
+    folder: options.dataFolder,
+    now: clock.now,
+    newEra: () => randomBytes(12).toString('hex'),
+    warn: line => logger.warn(line),
+    failed,
+  })
+  let listener: RequestListener = (_request, response) => void response.writeHead(503).end()
+  const http = makeServer(tls, (request, response) => listener(request, response))
+  const addressOf = createAddressOf(options.trustedHops ?? 0)
+  const isOwnOrigin = createOriginCheck(publicUrl)
+  const sockets = createSockets({ http, isOwnOrigin })
+  const room = createRoom({ store, clock, tellMany: tellSockets(sockets), failed })
+  const dispatch = createDispatch({ room, limiter: createLimiter(options.limits ?? defaultLimits), failed })
+  connectSockets(sockets, room, dispatch, addressOf)
+  const isSecure = tls !== null || (publicUrl?.startsWith('https:') ?? false)
+  const { clientFolder } = options
+  listener = createHttpApp({ room, dispatch, store, logger, isSecure, clientFolder, isOwnOrigin, addressOf })
+
+  let closing: Promise<void> | null = null
+  const close = async () => {
+    http.close()
+    room.close('restart')
+    await store.close()
+    await sockets.close()
+    http.closeAllConnections()
+  }
+  try {
+    await listen(http, options.port, options.host)
+  } catch (error) {
+    await store.close()
+    throw error
+  }
+  return {
+    port: (http.address() as AddressInfo).port,
+    close() {
+      closing ??= close()
+      return closing
+    },
+  }
+}
+
+const makeServer = (tls: AppOptions['tls'], listener: RequestListener): HttpServer =>
+  tls ? (createTlsServer({ cert: tls.cert, key: tls.key }, listener) as unknown as HttpServer) : createServer(listener)
+
+function listen(http: HttpServer, port: number, host: string): Promise<void> {
+  return new Promise((resolve, reject) => {
+    http.once('error', (error: NodeJS.ErrnoException) => reject(faultOfListening(error, port, host)))
+    http.listen(port, host, resolve)
+  })
+}
+
+function faultOfListening({ code, message }: NodeJS.ErrnoException, port: number, host: string): StartFault {
+  switch (code) {
+    case 'EADDRINUSE':
+      return new StartFault(`Port ${port} is busy; stop what uses it or set PORT to another.`)
+    case 'EACCES':
+      return new StartFault(`Port ${port} is not allowed for this user; set PORT to one above 1023.`)
+    case 'EADDRNOTAVAIL':
+      return new StartFault(`This machine has no address ${host}; set HOST to one that it has.`)
+    default:
+      return new StartFault(`The server cannot listen on ${host}:${port}: ${message}.`)
+  }
+}

@@ -1,0 +1,101 @@
+import express, { type Request, type RequestHandler, type Response, Router } from 'express'
+import { limits } from '#shared/limits.ts'
+import type { WireFault } from '#shared/messages/fault.ts'
+import type { SnapshotAnswer } from '#shared/messages/snapshot.ts'
+import { protocolVersion } from '#shared/protocol.ts'
+import type { Shown } from '../access/shown.ts'
+import { type Dispatch, fault } from '../live/dispatch.ts'
+import type { Room } from '../live/room.ts'
+import { shownOfRequest } from './hello-of-request.ts'
+
+const statusOfFault: Readonly<Record<WireFault['code'], number>> = {
+  'wrong shape': 400,
+  'not json': 400,
+  'too large': 413,
+  'too many': 429,
+  internal: 500,
+}
+
+export const sendFault = (response: Response, code: WireFault['code'], path: string): void =>
+  void response.status(statusOfFault[code]).json(fault(code, path))
+
+export interface ApiOptions {
+  readonly room: Room
+  readonly dispatch: Dispatch
+  readonly addressOf: (request: Request) => string
+}
+
+/** The same messages by HTTP, for networks that block web sockets; what is no fault is answered with 200. */
+export function createApi({ room, dispatch, addressOf }: ApiOptions): Router {
+  const router = Router()
+  const json = express.json({ limit: limits.frameBytes, type: () => true })
+  router.use((_request, response, next) => {
+    response.setHeader('Cache-Control', 'no-store')
+    next()
+  })
+
+  const answer =
+    (event: string, messageOf: (request: Request) => unknown): RequestHandler =>
+    async (request, response) => {
+      const shown = shownOfRequest(request)
+      if (!shown.ok) return sendFault(response, 'wrong shape', shown.error)
+      const caller = { shown: shown.value, address: addressOf(request), link: null }
+      const answered = (await dispatch(caller, event, messageOf(request))) as { kind?: string }
+      if (answered.kind !== 'fault') return void response.json(answered)
+      const { code, path } = answered as WireFault
+      sendFault(response, code, path)
+    }
+
+  router.get('/probe', (_request, response) => {
+    response.json({ product: 'six-threes', protocol: protocolVersion })
+  })
+  router.post(
+    '/logs/:log/ops',
+    json,
+    answer('push', request => request.body),
+  )
+  router.get('/logs/:log/ops', answer('pull', pullOfQuery))
+  router.post(
+    '/logs/:log/exchange',
+    json,
+    answer('exchange', request => request.body),
+  )
+  router.get('/logs/:log/snapshot', snapshotHandler(room))
+  router.use((_request, response) => {
+    response.status(404).json(fault('wrong shape', 'path'))
+  })
+  return router
+}
+
+/** `after` as a number; anything else stays as it is, for the schema to name. */
+function pullOfQuery({ query }: Request): unknown {
+  const { after, ...rest } = query
+  return { ...rest, after: typeof after === 'string' && /^\d{1,16}$/.test(after) ? Number(after) : after }
+}
+
+/** The text of each answer, made once for all who ask before the next op. */
+const texts = new WeakMap<SnapshotAnswer, string>()
+
+const snapshotHandler =
+  (room: Room): RequestHandler =>
+  async (request, response) => {
+    if (request.query.feed !== undefined && request.query.feed !== 'all') {
+      return sendFault(response, 'wrong shape', 'feed')
+    }
+    const shown = shownOfRequest(request)
+    if (!shown.ok) return sendFault(response, 'wrong shape', shown.error)
+    await sendSnapshot(room, shown.value, request, response)
+  }
+
+async function sendSnapshot(room: Room, shown: Shown, request: Request, response: Response): Promise<void> {
+  const answer = await room.snapshot(shown)
+  if (answer.kind === 'snapshot') {
+    response.setHeader('ETag', `"${answer.era}-${answer.upTo}"`)
+    response.setHeader('Cache-Control', 'private, no-cache')
+    response.vary('Authorization')
+    if (request.fresh) return void response.status(304).end()
+  }
+  const text = texts.get(answer) ?? JSON.stringify(answer)
+  texts.set(answer, text)
+  response.type('json').send(text)
+}

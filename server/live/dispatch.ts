@@ -1,0 +1,84 @@
+import type * as z from 'zod/mini'
+import { type Exchange, exchangeSchema } from '#shared/messages/exchange.ts'
+import type { WireFault } from '#shared/messages/fault.ts'
+import { type Follow, followSchema } from '#shared/messages/follow.ts'
+import { type Pull, pullSchema } from '#shared/messages/pull.ts'
+import { type Push, pushSchema } from '#shared/messages/push.ts'
+import { pathOfIssue } from '#shared/op.ts'
+import type { Shown } from '../access/shown.ts'
+import type { Limiter } from './limiter.ts'
+import type { Link } from './link.ts'
+import type { Room } from './room.ts'
+
+/** Every message a phone can send, with its schema; one that is missing here does not exist. */
+export const upSchemas = {
+  follow: followSchema,
+  pull: pullSchema,
+  exchange: exchangeSchema,
+  push: pushSchema,
+} as const
+export type UpEvent = keyof typeof upSchemas
+
+export const isUpEvent = (event: string): event is UpEvent => Object.hasOwn(upSchemas, event)
+
+/** Who asks, and from where. Only a socket has a link. */
+export interface Caller {
+  readonly shown: Shown
+  readonly address: string
+  readonly link: Link | null
+}
+
+export const fault = (code: WireFault['code'], path: string): WireFault => ({ kind: 'fault', code, path })
+
+export interface DispatchOptions {
+  readonly room: Room
+  readonly limiter: Limiter
+  readonly failed: (error: unknown) => void
+}
+
+/** The one way in: every message is checked, counted, handled, and answered once, whatever it is. */
+export type Dispatch = (caller: Caller, event: string, message: unknown) => Promise<unknown>
+
+export function createDispatch({ room, limiter, failed }: DispatchOptions): Dispatch {
+  const answer = async (caller: Caller, event: UpEvent, message: unknown): Promise<unknown> => {
+    if (!(await limiter.takeMessage(nameOf(caller.shown)))) return busyAnswer(event, message)
+    const answered = await ask(room, caller, event, message)
+    if (!isStranger(answered) || (await limiter.takeStranger(caller.address))) return answered
+    return { kind: 'stranger', why: 'busy' }
+  }
+  return async (caller, event, message) => {
+    try {
+      if (!isUpEvent(event)) return fault('wrong shape', 'event')
+      const parsed = (upSchemas[event] as z.ZodMiniType).safeParse(message)
+      if (!parsed.success) return fault('wrong shape', pathOfIssue(parsed.error.issues[0]))
+      return await answer(caller, event, parsed.data)
+    } catch (error) {
+      failed(error)
+      return fault('internal', '')
+    }
+  }
+}
+
+function ask(room: Room, { shown, link }: Caller, event: UpEvent, message: unknown): Promise<unknown> {
+  switch (event) {
+    case 'follow':
+      return link ? room.follow(link, message as Follow) : Promise.resolve(fault('wrong shape', 'event'))
+    case 'pull':
+      return room.pull(shown, message as Pull)
+    case 'exchange':
+      return room.exchange(shown, message as Exchange)
+    case 'push':
+      return room.push(shown, message as Push)
+  }
+}
+
+/** Nothing is wrong with what was sent: it is to come again a little later. */
+const busyAnswer = (event: UpEvent, message: unknown): unknown =>
+  event === 'push'
+    ? { verdicts: (message as Push).ops.map(() => ({ kind: 'later', reason: 'busy' })) }
+    : { kind: 'stranger', why: 'busy' }
+
+export const nameOf = ({ log, device, keyHash }: Shown): string => `${log}/${device}/${keyHash}`
+
+const isStranger = (answer: unknown): boolean =>
+  typeof answer === 'object' && answer !== null && 'kind' in answer && answer.kind === 'stranger'

@@ -1,0 +1,161 @@
+import type { LogId } from '#core/values/ids.ts'
+import type { Exchange, Exchanged } from '#shared/messages/exchange.ts'
+import type { Feed } from '#shared/messages/feed.ts'
+import type { Follow, Followed } from '#shared/messages/follow.ts'
+import type { Pull, Pulled } from '#shared/messages/pull.ts'
+import type { Push, Pushed } from '#shared/messages/push.ts'
+import type { SnapshotAnswer } from '#shared/messages/snapshot.ts'
+import type { Parting } from '#shared/messages/tell.ts'
+import type { Shown } from '../access/shown.ts'
+import { type Weight, weigh } from '../access/weigh.ts'
+import type { LogHead, Store } from '../store/store.ts'
+import type { Clock } from './clock.ts'
+import { endOfFeed, hereRows, readMissing, readPart } from './feed-reader.ts'
+import { createFolds } from './folds.ts'
+import { createHalls } from './halls.ts'
+import { type Link, type TellMany, tellEach } from './link.ts'
+import { type PushDeps, pushOps } from './push.ts'
+
+export interface RoomOptions {
+  readonly store: Store
+  readonly clock: Clock
+  readonly tellMany?: TellMany
+  /** An error that was answered as `busy`: for the server's own log. */
+  readonly failed?: (error: unknown) => void
+}
+
+/** Every log's traffic, whatever carries it: messages in, answers out, and tells to the links that follow. */
+export interface Room {
+  follow(link: Link, message: Follow): Promise<Followed>
+  pull(shown: Shown, message: Pull): Promise<Pulled>
+  exchange(shown: Shown, message: Exchange): Promise<Exchanged>
+  push(shown: Shown, message: Push): Promise<Pushed>
+  snapshot(shown: Shown): Promise<SnapshotAnswer>
+  leave(link: Link): void
+  /** Deletes a log for good; its links are cut. */
+  bury(log: LogId): Promise<void>
+  /** Cuts every link and says why. */
+  close(why: Parting['why']): void
+}
+
+const isDesk = (weight: Weight): boolean => weight.kind === 'member' && weight.actor.role === 'desk'
+
+type Known = { readonly weight: Exclude<Weight, { kind: 'stranger' }>; readonly head: LogHead }
+type Stranger = Extract<Weight, { kind: 'stranger' }>
+
+export function createRoom({ store, clock, tellMany = tellEach, failed = () => {} }: RoomOptions): Room {
+  const halls = createHalls(store, clock, tellMany)
+  const folds = createFolds(store)
+
+  const look = async (shown: Shown): Promise<Known | Stranger> => {
+    try {
+      const head = await store.headOf(shown.log)
+      const weight = weigh(shown, head, await store.accessOf(shown.log, shown.device, shown.invite?.id ?? null))
+      if (weight.kind === 'stranger' || head === null || head === 'deleted') return weight as Stranger
+      return { weight, head }
+    } catch (error) {
+      failed(error)
+      return { kind: 'stranger', why: 'busy' }
+    }
+  }
+  const weightOf = async (shown: Shown): Promise<Weight> => {
+    const found = await look(shown)
+    return 'head' in found ? found.weight : found
+  }
+
+  /** After keys, invites or voids have changed: who may no longer listen is cut, who became desk hears of offers. */
+  const recheck = async (log: LogId): Promise<void> => {
+    for (const link of halls.find(log)?.links() ?? []) {
+      const weight = await weightOf(link.shown)
+      if (weight.kind !== 'stranger') halls.find(log)?.setDesk(link, isDesk(weight))
+      else if (weight.why !== 'busy') cut(link, weight.why === 'deleted' ? 'deleted' : 'voided')
+    }
+  }
+  const cut = (link: Link, why: Parting['why']): void => {
+    leave(link)
+    link.part(why)
+  }
+  const leave = (link: Link): void => {
+    halls.find(link.shown.log)?.leave(link)
+    halls.tidy(link.shown.log)
+  }
+
+  /** The feed of all is read no further than it was told, so that the next batch joins on. */
+  const upToOf = (log: LogId, feed: Feed): number => halls.find(log)?.toldUpTo(feed) ?? Number.MAX_SAFE_INTEGER
+
+  const showOffers = async (link: Link): Promise<void> => {
+    const offers = await store.offersOf(link.shown.log)
+    if (offers.length > 0) link.offered({ ops: offers.map(({ text, carrier }) => ({ text, carrier })) })
+  }
+
+  const pushDeps: PushDeps = {
+    store,
+    now: clock.now,
+    weigh: weightOf,
+    stored: ({ log, scope, text, at, carrier }, seq) => halls.note(log, { scope, op: [seq, text, at, carrier] }),
+    offered: (log, { text, carrier }) => halls.find(log)?.offer({ ops: [{ text, carrier }] }),
+    accessChanged: log => clock.soon(() => void recheck(log).catch(failed)),
+  }
+
+  return {
+    async follow(link, { era, feeds }) {
+      const { log } = link.shown
+      const found = await look(link.shown)
+      if (!('head' in found)) return found
+      let hall = await halls.open(log)
+      // The last follower may have left meanwhile, and the hall with it.
+      while (hall !== null && halls.find(log) !== hall) hall = await halls.open(log)
+      if (hall === null) return { kind: 'stranger', why: 'log unknown' }
+      hall.tellGroups()
+      hall.admit(
+        link,
+        feeds.map(({ feed }) => feed),
+        isDesk(found.weight),
+      )
+      const head = await store.headOf(log)
+      if (head === null || head === 'deleted') return { kind: 'stranger', why: 'log unknown' }
+      // A phone that holds more than this store is ahead of it: the store has lost some, so they compare.
+      const sameEra = era === head.era && feeds.every(({ after }) => after <= head.seq)
+      const read = (feed: Follow['feeds'][number]) => readPart(store, log, { ...feed, upTo: upToOf(log, feed.feed) })
+      const parts = sameEra ? await Promise.all(feeds.map(read)) : []
+      clock.soon(() => {
+        hall.release(link)
+        if (isDesk(found.weight)) showOffers(link).catch(failed)
+      })
+      const { role, group } = found.weight.actor
+      return { kind: 'followed', era: head.era, role, group, sameEra, parts }
+    },
+    async pull(shown, { feed, after }) {
+      const found = await look(shown)
+      if (!('head' in found)) return found
+      return { kind: 'pulled', part: await readPart(store, shown.log, { feed, after, upTo: upToOf(shown.log, feed) }) }
+    },
+    async exchange(shown, message) {
+      const found = await look(shown)
+      if (!('head' in found)) return found
+      halls.find(shown.log)?.tellAll()
+      const ends = await store.endsOf(shown.log)
+      if (ends === null) return { kind: 'stranger', why: 'log unknown' }
+      const part = await readMissing(store, shown.log, message, endOfFeed(ends, message.feed))
+      const here = hereRows(await store.hereOf(shown.log, message.feed))
+      return { kind: 'exchanged', era: ends.era, part, here }
+    },
+    push: async (shown, { ops }) => ({ verdicts: await pushOps(pushDeps, shown, ops) }),
+    async snapshot(shown) {
+      const found = await look(shown)
+      if (!('head' in found)) return found
+      return folds.snapshot(shown.log, found.head.era, Math.min(found.head.seq, upToOf(shown.log, 'all')))
+    },
+    leave,
+    async bury(log) {
+      await store.bury(log, clock.now())
+      await recheck(log)
+    },
+    close(why) {
+      for (const hall of halls.all()) {
+        for (const link of hall.links()) link.part(why)
+        hall.close()
+      }
+    },
+  }
+}

@@ -1,0 +1,74 @@
+/** One transaction of what waits; more than this would hold up everything else for long. */
+const mostInCommit = 1_000
+
+export interface GroupCommit<Item, Result> {
+  /** Resolves once the item is durable, in the order of the calls. */
+  add(item: Item): Promise<Result>
+  /** Commits everything that waits, now. */
+  flush(): void
+}
+
+interface Waiting<Item, Result> {
+  readonly item: Item
+  readonly resolve: (result: Result) => void
+}
+
+/** Collects what comes in during one turn of the event loop and commits it together. */
+export function createGroupCommit<Item, Result>({
+  commit,
+  failed,
+}: {
+  /** All or nothing; throws when nothing was stored. */
+  readonly commit: (items: readonly Item[]) => readonly Result[]
+  readonly failed: (error: unknown) => Result
+}): GroupCommit<Item, Result> {
+  let waiting: Waiting<Item, Result>[] = []
+  let isPlanned = false
+
+  const plan = () => {
+    if (isPlanned || waiting.length === 0) return
+    isPlanned = true
+    setImmediate(() => {
+      isPlanned = false
+      drain()
+      plan()
+    })
+  }
+  const drain = () => {
+    const batch = waiting.slice(0, mostInCommit)
+    waiting = waiting.slice(mostInCommit)
+    settle(batch)
+  }
+  const settle = (batch: readonly Waiting<Item, Result>[]) => {
+    try {
+      const results = commit(batch.map(({ item }) => item))
+      for (const [index, { resolve }] of batch.entries()) resolve(results[index] as Result)
+    } catch (error) {
+      settleFailed(batch, error)
+    }
+  }
+  // One item that can never be stored must not hold up the others.
+  const settleFailed = (batch: readonly Waiting<Item, Result>[], error: unknown) => {
+    const result = failed(error)
+    const [first] = batch
+    if (batch.length === 1 || isLasting(error)) for (const { resolve } of batch) resolve(result)
+    else if (first) for (const one of batch) settle([one])
+  }
+
+  return {
+    add: item =>
+      new Promise(resolve => {
+        waiting.push({ item, resolve })
+        plan()
+      }),
+    flush() {
+      while (waiting.length > 0) drain()
+    },
+  }
+}
+
+/** BUSY, LOCKED and the disk's faults hit every item alike: trying them one by one would only hold the loop up. */
+function isLasting(error: unknown): boolean {
+  const code = typeof error === 'object' && error !== null && 'errcode' in error ? Number(error.errcode) & 0xff : 0
+  return [5, 6, 8, 10, 13, 14].includes(code)
+}

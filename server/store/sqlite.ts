@@ -1,0 +1,112 @@
+import { join } from 'node:path'
+import { StartFault } from '../start-fault.ts'
+import { takeDataFolder } from './data-folder.ts'
+import { type Database, loadDriver } from './driver.ts'
+import { createGroupCommit } from './group-commit.ts'
+import { migrate } from './migrations.ts'
+import { createReads } from './reads.ts'
+import type { Entry, Offer, Outcome, Store, StoreTrouble } from './store.ts'
+import { troubleOf } from './trouble.ts'
+import { createWrites } from './writes.ts'
+
+export interface SqliteOptions {
+  readonly folder: string
+  readonly now: () => number
+  readonly newEra: () => string
+  /** A thing that whoever runs the server should know. */
+  readonly warn: (line: string) => void
+  /** An error that became `later`: for the log. */
+  readonly failed: (error: unknown) => void
+}
+
+/** The embedded store: one file in a folder that this process alone writes. Fails with a StartFault. */
+export async function openSqliteStore(options: SqliteOptions): Promise<Store> {
+  const folder = await takeDataFolder(options.folder)
+  if (folder.warning) options.warn(folder.warning)
+  try {
+    const database = await openDatabase(join(folder.path, 'six-threes.db'), options.now())
+    return createStore(database, folder.release, options)
+  } catch (error) {
+    folder.release()
+    throw error
+  }
+}
+
+async function openDatabase(path: string, now: number): Promise<Database> {
+  const { DatabaseSync } = await loadDriver()
+  const database = new DatabaseSync(path)
+  try {
+    database.exec('PRAGMA busy_timeout = 250; PRAGMA journal_mode = WAL; PRAGMA synchronous = FULL;')
+    database.exec('PRAGMA journal_size_limit = 67108864')
+    migrate(database, now)
+    assertDurable(database)
+    return database
+  } catch (error) {
+    database.close()
+    if (error instanceof StartFault) throw error
+    throw new StartFault(`The database ${path} cannot be opened: ${error instanceof Error ? error.message : error}.`)
+  }
+}
+
+/** Read back after the first write: what the pragma says right after the switch to WAL can mislead. */
+function assertDurable(database: Database): void {
+  const { synchronous } = database.prepare('PRAGMA synchronous').get() as { synchronous: number }
+  const { journal_mode: journal } = database.prepare('PRAGMA journal_mode').get() as { journal_mode: string }
+  if (synchronous !== 2 || journal !== 'wal') {
+    throw new StartFault(`The database does not write durably (journal ${journal}, synchronous ${synchronous}).`)
+  }
+}
+
+function createStore(database: Database, release: () => void, { newEra, failed }: SqliteOptions): Store {
+  const reads = createReads(database)
+  const writes = createWrites(database, newEra)
+  let lastTrouble: StoreTrouble | null = null
+  let isOpen = true
+
+  const transact = <T>(work: () => T): T => {
+    database.exec('BEGIN IMMEDIATE')
+    try {
+      const result = work()
+      database.exec('COMMIT')
+      lastTrouble = null
+      return result
+    } catch (error) {
+      rollBack(database)
+      throw error
+    }
+  }
+  const noteTrouble = (error: unknown): Outcome => {
+    lastTrouble = troubleOf(error)
+    failed(error)
+    return { kind: 'later', reason: lastTrouble }
+  }
+  const commits = createGroupCommit<Entry, Outcome>({
+    commit: entries => transact(() => entries.map(writes.append)),
+    failed: noteTrouble,
+  })
+
+  return {
+    ...reads,
+    append: entry => (isOpen ? commits.add(entry) : Promise.resolve({ kind: 'later', reason: 'busy' })),
+    offer: async (log, offer: Offer, most) => transact(() => writes.offer(log, offer, most)),
+    dropOffer: async (log, device, n) => writes.dropOffer(log, device, n),
+    bury: async (log, at) => transact(() => writes.bury(log, at)),
+    trouble: async () => lastTrouble ?? reads.trouble(),
+    async close() {
+      if (!isOpen) return
+      isOpen = false
+      commits.flush()
+      database.exec('PRAGMA wal_checkpoint(TRUNCATE)')
+      database.close()
+      release()
+    },
+  }
+}
+
+function rollBack(database: Database): void {
+  try {
+    database.exec('ROLLBACK')
+  } catch {
+    // SQLite has rolled back by itself, as it does when the disk is full.
+  }
+}
