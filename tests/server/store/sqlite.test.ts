@@ -1,0 +1,107 @@
+import { writeFileSync } from 'node:fs'
+import { join } from 'node:path'
+import { describe, expect, it, onTestFinished, vi } from 'vitest'
+import { StartFault } from '#server/start-fault.ts'
+import { loadDriver } from '#server/store/driver.ts'
+import { openSqliteStore, type SqliteOptions } from '#server/store/sqlite.ts'
+import type { Store } from '#server/store/store.ts'
+import { logA, makeEntry } from '#tests/server/support/entry.ts'
+import { makeFolder } from '#tests/server/support/folder.ts'
+import { type StoreSetup, storeContract } from './contract.ts'
+
+let eras = 0
+
+const openIn = async (folder: string, changes: Partial<SqliteOptions> = {}): Promise<Store> => {
+  const newEra = () => `era${String(++eras).padStart(8, '0')}`
+  const options = { folder, now: () => 1_000, newEra, warn: () => {}, failed: () => {}, ...changes }
+  const store = await openSqliteStore(options)
+  onTestFinished(() => store.close())
+  return store
+}
+
+const openDatabase = async (folder: string) => {
+  const { DatabaseSync } = await loadDriver()
+  const database = new DatabaseSync(join(folder, 'six-threes.db'))
+  onTestFinished(() => database.close())
+  return database
+}
+
+async function setUp(): Promise<StoreSetup> {
+  const folder = makeFolder()
+  const store = await openIn(folder)
+  return {
+    store,
+    async reopen() {
+      await store.close()
+      return openIn(folder)
+    },
+  }
+}
+
+storeContract('sqlite', setUp)
+
+describe('sqlite: the data folder', () => {
+  it('is one store at a time, and free again when that one has ended', async () => {
+    const folder = makeFolder()
+    const store = await openIn(folder)
+    await expect(openIn(folder)).rejects.toThrow(/^Another server \(process \d+\) uses the data folder/)
+    expect(await store.append(makeEntry(1, { creates: true }))).toMatchObject({ kind: 'stored' })
+    await store.close()
+    await expect(openIn(folder)).resolves.toBeDefined()
+  })
+
+  it('cannot be a path through a file', async () => {
+    const file = join(makeFolder(), 'file')
+    writeFileSync(file, '')
+    await expect(openIn(join(file, 'data'))).rejects.toThrow(/cannot be written \(ENOTDIR\)/)
+  })
+
+  it('of a newer version is refused, and nothing in it changes', async () => {
+    const folder = makeFolder()
+    await (await openIn(folder)).close()
+    const database = await openDatabase(folder)
+    database.exec('INSERT INTO schema (version, at) VALUES (99, 1); CREATE TABLE later (a)')
+    await expect(openIn(folder)).rejects.toThrow(/newer version .* \(schema 99,/)
+    await expect(openIn(folder)).rejects.toBeInstanceOf(StartFault)
+    expect(database.prepare("SELECT name FROM sqlite_master WHERE name = 'later'").all()).toHaveLength(1)
+  })
+
+  it('with a file that is no database is refused in one line', async () => {
+    const folder = makeFolder()
+    writeFileSync(join(folder, 'six-threes.db'), 'not a database'.repeat(100))
+    await expect(openIn(folder)).rejects.toThrow(/^The database .* cannot be opened: /)
+  })
+})
+
+describe('sqlite: trouble', () => {
+  it('of a database that another holds is an answer, soon, and passes by itself', async () => {
+    const folder = makeFolder()
+    const failed = vi.fn()
+    const store = await openIn(folder, { failed })
+    await store.append(makeEntry(1, { creates: true }))
+    const other = await openDatabase(folder)
+    other.exec('BEGIN IMMEDIATE')
+    const startedAt = performance.now()
+    const waiting = await Promise.all([2, 3, 4].map(n => store.append(makeEntry(n))))
+    expect(performance.now() - startedAt).toBeLessThan(1_000)
+    expect(waiting).toEqual([2, 3, 4].map(() => ({ kind: 'later', reason: 'database' })))
+    expect(await store.trouble()).toBe('database')
+    expect(failed).toHaveBeenCalledOnce()
+    other.exec('ROLLBACK')
+    expect(await store.append(makeEntry(2))).toEqual({ kind: 'stored', seq: 2 })
+    expect(await store.trouble()).toBeNull()
+  })
+
+  it('with one op that can never be stored does not hold up the others', async () => {
+    const store = await openIn(makeFolder())
+    await store.append(makeEntry(1, { creates: true }))
+    const broken = makeEntry(2, { text: { not: 'a text' } as unknown as string })
+    const outcomes = await Promise.all([broken, makeEntry(3), makeEntry(4)].map(entry => store.append(entry)))
+    expect(outcomes).toEqual([
+      { kind: 'later', reason: 'database' },
+      { kind: 'stored', seq: 2 },
+      { kind: 'stored', seq: 3 },
+    ])
+    expect(await store.headOf(logA)).toMatchObject({ seq: 3 })
+  })
+})
