@@ -1,0 +1,137 @@
+import { standingsOf } from '#core/log/fold.ts'
+import { opIdOf } from '#core/log/op.ts'
+import type { FactValues } from '#core/outing/facts.ts'
+import { makeKey } from '#core/outing/keys.ts'
+import type { DeviceId, OpId } from '#core/values/ids.ts'
+import { factSchemas } from '#shared/facts.ts'
+import type { Delay } from '#shared/messages/verdict.ts'
+import { parseOpShape } from '#shared/op.ts'
+import type { Clock } from './clock.ts'
+import type { Foot } from './foot.ts'
+import { type HeldOp, waitingMark } from './held-op.ts'
+import { type Holding, waitingOps } from './holding.ts'
+import { type Act, createKeeper } from './keeper.ts'
+import type { Link } from './link.ts'
+import type { LogStore, StoredLog } from './log-store.ts'
+import { renamed } from './rename.ts'
+import { createSession } from './session.ts'
+
+/** What the engine makes up: nothing random is drawn anywhere else. */
+export interface Inventions {
+  readonly device: () => DeviceId
+  readonly secret: () => string
+  /** SHA-256 in hex of a secret's text. */
+  readonly hash: (secret: string) => string
+}
+
+export interface EngineParts {
+  readonly store: LogStore
+  readonly link: Link
+  readonly clock: Clock
+  readonly inventions: Inventions
+  readonly stored: StoredLog
+  readonly isSaved: boolean
+  /** Something that is shown changed; `onDisk` when other pages of this phone can read it. */
+  readonly changed: (onDisk: boolean) => void
+}
+
+/** One open log on one phone: what it holds, what it says at its foot, and what can be done to it. */
+export interface Engine {
+  readonly holding: () => Holding
+  readonly foot: () => Omit<Foot, 'canSleep'>
+  /** Writes an act: first on the disk, then shown, then sent. Null when it had nothing to say. */
+  readonly write: (act: Act) => Promise<HeldOp | null>
+  /** Takes in ops that came by file or hand and sends them on; those held already are passed over. */
+  readonly bring: (texts: readonly string[]) => Promise<void>
+  /** Takes a refused op off the list; its number stays spent. */
+  readonly forget: (op: OpId) => Promise<void>
+  /** Shows another invite to the server from here on. */
+  readonly show: (invite: StoredLog['record']['invite']) => Promise<void>
+  readonly connect: () => void
+  readonly disconnect: () => void
+  readonly wake: () => void
+  readonly reload: () => Promise<void>
+  /** Done when nothing is left to be written. */
+  readonly idle: () => Promise<void>
+}
+
+export function createEngine({ store, link, clock, inventions, stored, isSaved, changed }: EngineParts): Engine {
+  const keeper = createKeeper({ store, clock, stored, isSaved, changed })
+  const rename = async (taken: OpId): Promise<boolean> => {
+    let isRenamed = false
+    await keeper.change(holding => {
+      const name = newNameFor(holding, inventions)
+      if (!name || !holding.ops.has(taken)) return null
+      isRenamed = true
+      return renamed(holding.record, waitingOps(holding), taken, name)
+    })
+    return isRenamed
+  }
+  const session = createSession({ keeper, link, clock, rename, changed: () => changed(false) })
+  const { holding, reload, idle } = keeper
+  return {
+    holding,
+    reload,
+    idle,
+    foot: () => footOf(holding(), keeper.phone(), session),
+    write: async act => {
+      const held = await keeper.write(act)
+      session.kick()
+      return held
+    },
+    bring: async texts => {
+      await keeper.change(current => broughtChange(current, texts))
+      session.kick()
+    },
+    forget: id => keeper.change(({ ops }) => (ops.get(id)?.mark.kind === 'refused' ? { remove: [id] } : null)),
+    show: invite => keeper.change(() => ({ record: record => ({ ...record, invite }) })),
+    connect: session.connect,
+    disconnect: session.disconnect,
+    wake: session.wake,
+  }
+}
+
+/** A new name with the role of the invite that this phone shows; null without one. */
+function newNameFor({ state, record }: Holding, { device, secret, hash }: Inventions) {
+  if (!record.invite) return null
+  const standing = standingsOf(state, makeKey('invite', { invite: record.invite.id })).at(-1)
+  const parsed = factSchemas.invite.safeParse(standing?.value)
+  if (!parsed.success) return null
+  const { role, group } = parsed.data as FactValues['invite']
+  const key = secret()
+  const grant = { hash: hash(key), role, group, label: record.label, invite: record.invite.id }
+  return { device: device(), key, grant }
+}
+
+function broughtChange({ ops, record }: Holding, texts: readonly string[]) {
+  const put: HeldOp[] = []
+  for (const text of texts) {
+    const parsed = parseOpShape(text)
+    if (!parsed.ok || parsed.value.log !== record.log || ops.has(opIdOf(parsed.value))) continue
+    const place = record.nextPlace + put.length
+    put.push({ op: parsed.value, text, seq: null, serverAt: null, carrier: null, mark: waitingMark, place })
+  }
+  const nextPlace = record.nextPlace + put.length
+  return {
+    put,
+    record: (current: typeof record) => ({ ...current, nextPlace: Math.max(current.nextPlace, nextPlace) }),
+  }
+}
+
+function footOf(
+  { ops }: Holding,
+  phone: Foot['phone'],
+  session: Pick<ReturnType<typeof createSession>, 'foot' | 'offers'>,
+): Omit<Foot, 'canSleep'> {
+  const counts = new Map<Delay, number>()
+  const refused: Foot['refused'][number][] = []
+  let waiting = 0
+  for (const { op, mark } of ops.values()) {
+    if (mark.kind === 'refused') refused.push({ op, code: mark.code, path: mark.path })
+    if (mark.kind === 'later') counts.set(mark.reason, (counts.get(mark.reason) ?? 0) + 1)
+    if (mark.kind === 'waiting' || mark.kind === 'later') waiting++
+  }
+  const putOff = [...counts].map(([reason, count]) => ({ reason, count }))
+  const offered = session.offers().filter(({ op }) => !ops.has(opIdOf(op)))
+  return { phone, waiting, putOff, refused, offered, ...session.foot() }
+}

@@ -1,0 +1,167 @@
+import { nextTick, type Op, opIdOf, textOfOp } from '#core/log/op.ts'
+import type { OpId } from '#core/values/ids.ts'
+import type { Clock } from './clock.ts'
+import type { Foot } from './foot.ts'
+import { type HeldOp, waitingMark } from './held-op.ts'
+import { type Holding, holdingAfter, holdingOf } from './holding.ts'
+import type { Change, Draw, LogRecord, LogStore, StoredLog } from './log-store.ts'
+
+/** What an act says, made from what is held at the moment of writing; null when there is nothing to say. */
+export type Act = (holding: Holding) => Pick<Op, 'scope' | 'act' | 'facts'> | null
+
+/** Holds one log in memory and on the disk, one task after the other: first on the disk, then in what is shown. */
+export interface Keeper {
+  readonly holding: () => Holding
+  readonly phone: () => Foot['phone']
+  /** The op as it stands on the disk, or in memory alone while the disk fails. */
+  readonly write: (act: Act) => Promise<HeldOp | null>
+  readonly change: (change: (holding: Holding) => Change | null) => Promise<void>
+  /** Reads again what another page of this phone wrote. */
+  readonly reload: () => Promise<void>
+  /** Done when no task is left. */
+  readonly idle: () => Promise<void>
+}
+
+export interface KeeperParts {
+  readonly store: LogStore
+  readonly clock: Clock
+  readonly stored: StoredLog
+  /** False for a new log that nothing has saved yet. */
+  readonly isSaved: boolean
+  /** Called after every change, `onDisk` when other pages can read it. */
+  readonly changed: (onDisk: boolean) => void
+}
+
+const retryDiskMs = 2_000
+
+export function createKeeper({ store, clock, stored, isSaved, changed }: KeeperParts): Keeper {
+  let holding = holdingOf(stored)
+  let pending = 0
+  /** What the disk lacks: everything is written again once it answers. */
+  let isBehind = !isSaved
+  const unremoved = new Set<OpId>()
+  let retryPlanned = false
+  let chain: Promise<unknown> = Promise.resolve()
+
+  const enqueue = <T>(task: () => Promise<T>): Promise<T> => {
+    pending++
+    const done = chain.then(task).finally(() => {
+      pending--
+      changed(!isBehind)
+    })
+    chain = done.catch(() => undefined)
+    return done
+  }
+
+  /** True when the disk holds all that memory does. */
+  const catchUpDisk = async (): Promise<boolean> => {
+    if (!isBehind) return true
+    try {
+      await store.save(holding.record, [...holding.ops.values()])
+      if (unremoved.size > 0) await store.change(holding.record.log, { remove: [...unremoved] })
+      unremoved.clear()
+      isBehind = false
+    } catch {
+      planRetry()
+    }
+    return !isBehind
+  }
+
+  const planRetry = (): void => {
+    isBehind = true
+    if (retryPlanned) return
+    retryPlanned = true
+    clock.after(retryDiskMs, () => {
+      retryPlanned = false
+      void enqueue(async () => {
+        await catchUpDisk()
+      })
+    })
+  }
+
+  const append = async (make: (draw: Draw) => HeldOp): Promise<HeldOp> => {
+    const made: HeldOp[] = []
+    const makeNoted = (draw: Draw): HeldOp => {
+      const held = make(draw)
+      made.push(held)
+      return held
+    }
+    if (await catchUpDisk()) {
+      try {
+        return await store.append(holding.record.log, makeNoted)
+      } catch {
+        planRetry()
+      }
+    }
+    // The one that the disk may have taken all the same, else a new one from memory.
+    return made.at(-1) ?? make(holding.record)
+  }
+
+  return {
+    holding: () => holding,
+    phone: () => (isBehind ? 'failing' : pending > 0 ? 'saving' : 'saved'),
+    idle: async () => {
+      await chain
+    },
+    write: act => {
+      const done = enqueue(async () => {
+        const said = act(holding)
+        if (said === null || said.facts.length === 0) return null
+        const held = await append(draw => heldOfAct(holding, draw, clock.now(), said))
+        holding = holdingAfter(holding, { put: [held], record: record => afterOp(record, held) })
+        return held
+      })
+      changed(false)
+      return done
+    },
+    change: make =>
+      enqueue(async () => {
+        const change = make(holding)
+        if (change === null) return
+        try {
+          if (await catchUpDisk()) await store.change(holding.record.log, change)
+        } catch {
+          planRetry()
+        }
+        if (isBehind) for (const id of change.remove ?? []) unremoved.add(id)
+        holding = holdingAfter(holding, change)
+        for (const held of change.put ?? []) unremoved.delete(opIdOf(held.op))
+      }),
+    reload: () =>
+      enqueue(async () => {
+        if (!(await catchUpDisk())) return
+        const loaded = await store.load(holding.record.log).catch(() => null)
+        if (loaded) holding = holdingAfter(holding, changeTo(holding, loaded))
+      }),
+  }
+}
+
+function heldOfAct(
+  { state, record }: Holding,
+  draw: Draw,
+  at: number,
+  said: Pick<Op, 'scope' | 'act' | 'facts'>,
+): HeldOp {
+  const op: Op = { ...said, log: record.log, device: draw.device, n: draw.nextN, tick: nextTick(state.tick), at }
+  const place = Math.max(draw.nextPlace, record.nextPlace)
+  return { op, text: textOfOp(op), seq: null, serverAt: null, carrier: null, mark: waitingMark, place }
+}
+
+const afterOp = (record: LogRecord, { op, place }: HeldOp): LogRecord => ({
+  ...record,
+  nextN: op.device === record.device ? Math.max(record.nextN, op.n + 1) : record.nextN,
+  nextPlace: Math.max(record.nextPlace, place + 1),
+})
+
+/** What makes a page's holding the one on the disk. */
+function changeTo({ ops }: Holding, loaded: StoredLog): Change {
+  const ids = new Set(loaded.ops.map(held => opIdOf(held.op)))
+  return {
+    put: loaded.ops.filter(held => !isSame(ops.get(opIdOf(held.op)), held)),
+    remove: [...ops.keys()].filter(id => !ids.has(id)),
+    record: () => loaded.record,
+  }
+}
+
+const isSame = (a: HeldOp | undefined, b: HeldOp): boolean =>
+  a !== undefined && a.text === b.text && a.seq === b.seq && a.mark.kind === b.mark.kind

@@ -1,0 +1,85 @@
+import { type Fact, type Op, opId, opIdOf, textOfOp } from '#core/log/op.ts'
+import type { FactValues } from '#core/outing/facts.ts'
+import { makeKey } from '#core/outing/keys.ts'
+import type { DeviceId, OpId } from '#core/values/ids.ts'
+import type { Json } from '#core/values/json.ts'
+import { type HeldOp, waitingMark } from './held-op.ts'
+import type { Change, LogRecord } from './log-store.ts'
+
+/** A name that this phone takes in a log, with a key of its own. */
+export interface NewName {
+  readonly device: DeviceId
+  readonly key: string
+  readonly grant: FactValues['key']
+}
+
+/**
+ * The change by which a phone whose op's identity was taken goes on: it takes a new name, registers a key under it,
+ * and writes the act again, with the waiting ops that name it, directly or through another.
+ */
+export function renamed(record: LogRecord, waiting: readonly HeldOp[], taken: OpId, name: NewName): Required<Change> {
+  const again = opsAgain(record, waiting, taken)
+  const ids = new Map<OpId, OpId>()
+  const first = makeFirst(record, again[0], name)
+  const written: HeldOp[] = [first]
+  for (const held of again) {
+    const facts = factsAgain(held.op, record.device, ids)
+    if (facts.length === 0) continue
+    const n = written.length + 1
+    ids.set(opIdOf(held.op), opId(name.device, n))
+    written.push(heldAgain(record, written.length, { ...held.op, device: name.device, n, facts }))
+  }
+  return {
+    remove: again.map(({ op }) => opIdOf(op)),
+    put: written,
+    record: current => ({
+      ...current,
+      device: name.device,
+      key: name.key,
+      nextN: written.length + 1,
+      nextPlace: Math.max(current.nextPlace, record.nextPlace) + written.length,
+    }),
+  }
+}
+
+/** The op taken, and this phone's waiting ops that name it or one already found. */
+function opsAgain(record: LogRecord, waiting: readonly HeldOp[], taken: OpId): readonly HeldOp[] {
+  const found = new Set<OpId>([taken])
+  return waiting.filter(({ op }) => {
+    const names = op.facts.some(({ replaces }) => replaces.some(id => found.has(id)))
+    const isAgain = op.device === record.device && (found.has(opIdOf(op)) || names)
+    if (isAgain) found.add(opIdOf(op))
+    return isAgain
+  })
+}
+
+/** The old name's key is not written again: the new name has one of its own. */
+const factsAgain = (op: Op, oldName: DeviceId, ids: ReadonlyMap<OpId, OpId>): Fact[] =>
+  op.facts
+    .filter(({ key }) => key !== makeKey('key', { device: oldName }))
+    .map(fact => ({ ...fact, replaces: fact.replaces.map(id => ids.get(id) ?? id) }))
+
+function makeFirst(record: LogRecord, taken: HeldOp | undefined, { device, grant }: NewName): HeldOp {
+  const fact = { key: makeKey('key', { device }), value: grant as unknown as Json, replaces: [] }
+  const { tick, at } = taken?.op ?? { tick: 1, at: record.at }
+  return heldAgain(record, 0, {
+    log: record.log,
+    scope: null,
+    device,
+    n: 1,
+    tick,
+    at,
+    act: 'phone joined',
+    facts: [fact],
+  })
+}
+
+const heldAgain = ({ nextPlace }: LogRecord, offset: number, op: Op): HeldOp => ({
+  op,
+  text: textOfOp(op),
+  seq: null,
+  serverAt: null,
+  carrier: null,
+  mark: waitingMark,
+  place: nextPlace + offset,
+})

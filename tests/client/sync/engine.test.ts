@@ -1,0 +1,490 @@
+import { beforeEach, describe, expect, test } from 'vitest'
+import type { LogStore } from '#client/sync/log-store.ts'
+import { createMemoryStore } from '#client/sync/memory-store.ts'
+import { snapshotOf } from '#core/log/snapshot.ts'
+import { createFakeClock, type FakeClock, settle } from './fake-clock.ts'
+import { createFakeServer, type FakeServer } from './fake-server.ts'
+import { quillmoor } from './make-held.ts'
+import { flushAll, found, type Phone, startPhone, valuesAt } from './phone.ts'
+
+const eighth = 'g/first/score/rowan/8/1/card'
+const ninth = 'g/first/score/rowan/9/1/card'
+
+let clock: FakeClock
+let server: FakeServer
+const start = (device: string, more: { store?: LogStore; isTold?: boolean } = {}): Promise<Phone> =>
+  startPhone({ server, clock, device, ...more })
+
+/** A phone with a founded log that the server holds. */
+const startLive = async (device = 'alder'): Promise<Phone> => {
+  const phone = await start(device)
+  phone.link.plug()
+  await found(phone)
+  await phone.flush()
+  return phone
+}
+
+const joinLive = async (device: string): Promise<Phone> => {
+  const phone = await start(device)
+  phone.link.plug()
+  await phone.flush()
+  return phone
+}
+
+const same = (a: Phone, b: Phone): void =>
+  expect(snapshotOf(a.engine.holding().state)).toEqual(snapshotOf(b.engine.holding().state))
+
+const textsOf = (): string[] => server.ops.map(([, text]) => text)
+const valuesStored = (key: string): unknown[] =>
+  textsOf().flatMap(text =>
+    JSON.parse(text)
+      .facts.filter((fact: { key: string }) => fact.key === key)
+      .map((f: { value: unknown }) => f.value),
+  )
+
+beforeEach(() => {
+  clock = createFakeClock()
+  server = createFakeServer()
+})
+
+describe('writing', () => {
+  test('is on the disk before it is shown, and shown before it is sent', async () => {
+    const phone = await start('alder')
+    const done = phone.say(eighth, 5)
+    expect(valuesAt(phone, eighth)).toEqual([])
+    expect(phone.engine.foot().phone).toBe('saving')
+    await done
+    expect(phone.engine.foot()).toMatchObject({ phone: 'saved', waiting: 1, link: 'connecting' })
+    expect(valuesAt(phone, eighth)).toEqual([5])
+    expect((await phone.store.load(quillmoor))?.ops).toHaveLength(1)
+    expect(phone.link.up).toEqual([])
+  })
+
+  test('taps that come together each see the one before', async () => {
+    const phone = await start('alder')
+    await Promise.all([phone.say(eighth, 4), phone.say(eighth, 5), phone.say(eighth, 6)])
+    expect(valuesAt(phone, eighth)).toEqual([6])
+    expect([...phone.engine.holding().ops.keys()]).toEqual(['alder.1', 'alder.2', 'alder.3'])
+  })
+
+  test('an act with nothing to say spends no number', async () => {
+    const phone = await start('alder')
+    expect(await phone.engine.write(() => ({ scope: null, act: 'nothing', facts: [] }))).toBeNull()
+    await phone.say(eighth, 4)
+    expect([...phone.engine.holding().ops.keys()]).toEqual(['alder.1'])
+  })
+})
+
+describe('two phones', () => {
+  test('hear from each other, and nothing waits', async () => {
+    const alder = await startLive()
+    const birch = await joinLive('birch')
+    await alder.say(eighth, 5)
+    await flushAll([alder.link, birch.link])
+    expect(valuesAt(birch, eighth)).toEqual([5])
+    expect(alder.engine.foot()).toMatchObject({ waiting: 0, link: 'live', phone: 'saved' })
+    same(alder, birch)
+  })
+
+  test('follow the one group, not everything', async () => {
+    const alder = await startLive()
+    expect(alder.engine.holding().record.feeds.map(([feed]) => feed)).toContain('g/first')
+  })
+
+  test('that did not see each other have two scores, and both know it', async () => {
+    const alder = await startLive()
+    const birch = await joinLive('birch')
+    birch.link.cut()
+    await birch.say(eighth, 6)
+    await alder.say(eighth, 5)
+    await alder.flush()
+    birch.link.plug()
+    await flushAll([alder.link, birch.link])
+    expect(valuesAt(alder, eighth).toSorted()).toEqual([5, 6])
+    same(alder, birch)
+  })
+
+  test('a lost tell is a gap, and the gap is pulled', async () => {
+    const alder = await startLive()
+    const birch = await joinLive('birch')
+    await alder.say(eighth, 5)
+    await alder.flush()
+    birch.link.down.length = 0
+    await alder.say(ninth, 4)
+    await flushAll([alder.link, birch.link])
+    expect(valuesAt(birch, eighth)).toEqual([5])
+    same(alder, birch)
+  })
+
+  test('the same tells twice and in any order change nothing', async () => {
+    const alder = await startLive()
+    const birch = await joinLive('birch')
+    await alder.say(eighth, 5)
+    await alder.say(ninth, 4)
+    await alder.flush()
+    const tells = birch.link.down.splice(0)
+    birch.link.down.push(...tells.toReversed(), ...tells)
+    await flushAll([alder.link, birch.link])
+    same(alder, birch)
+    expect([...birch.engine.holding().ops.values()].map(({ place }) => place)).toHaveLength(server.ops.length)
+  })
+
+  test('what is told while an answer is under way is not lost', async () => {
+    const alder = await startLive()
+    const birch = await start('birch')
+    birch.link.plug()
+    await settle()
+    birch.link.up.shift()?.deliver()
+    await alder.say(eighth, 5)
+    await alder.flush()
+    await flushAll([alder.link, birch.link])
+    same(alder, birch)
+  })
+})
+
+describe('a bad network', () => {
+  test('an answer that is lost means unknown: sent again, stored once', async () => {
+    const alder = await startLive()
+    await alder.say(eighth, 5)
+    await settle()
+    alder.link.up.shift()?.deliver()
+    expect(valuesStored(eighth)).toEqual([5])
+    alder.link.cut()
+    await settle()
+    expect(alder.engine.foot()).toMatchObject({ waiting: 1, link: 'connecting' })
+    alder.link.plug()
+    await alder.flush()
+    expect(valuesStored(eighth)).toEqual([5])
+    expect(alder.engine.foot()).toMatchObject({ waiting: 0, link: 'live' })
+  })
+
+  test('a link that stands and does not carry is not called live, and is made anew', async () => {
+    const alder = await startLive()
+    await alder.say(eighth, 5)
+    await settle()
+    alder.link.up.length = 0
+    clock.pass(3_000)
+    expect(alder.engine.foot().link).toBe('connecting')
+    clock.pass(6_000)
+    await settle()
+    clock.pass(2_000)
+    expect(alder.link.renewals()).toBe(1)
+    await alder.flush()
+    expect(alder.engine.foot()).toMatchObject({ waiting: 0, link: 'live' })
+  })
+
+  test('an answer that is none of ours ends nothing: tried again', async () => {
+    const alder = await startLive()
+    const answer = server.answer
+    Object.assign(server, { answer: () => '<html>Welcome to the club wifi</html>' })
+    await alder.say(eighth, 5)
+    await alder.flush()
+    expect(alder.engine.foot().waiting).toBe(1)
+    Object.assign(server, { answer })
+    clock.pass(5_000)
+    await alder.flush()
+    expect(alder.engine.foot()).toMatchObject({ waiting: 0, link: 'live', refused: [] })
+  })
+
+  test('two hundred scores made with no signal arrive once each, in order, in bounded frames', async () => {
+    const alder = await startLive()
+    alder.link.cut()
+    for (let score = 1; score <= 200; score++) await alder.say(eighth, (score % 9) + 1)
+    alder.link.plug()
+    await alder.flush()
+    const own = textsOf().map(text => JSON.parse(text).n)
+    expect(own).toEqual(Array.from({ length: 201 }, (_, i) => i + 1))
+    expect(alder.engine.foot().waiting).toBe(0)
+  })
+
+  test('a waking page asks first and connects anew when nobody answers', async () => {
+    const alder = await startLive()
+    alder.engine.wake()
+    await settle()
+    alder.link.up.length = 0
+    clock.pass(2_500)
+    await settle()
+    expect(alder.link.renewals()).toBe(1)
+    await alder.flush()
+    alder.engine.wake()
+    await settle()
+    expect(alder.link.up.map(({ what }) => what)).toEqual(['pull'])
+    alder.engine.wake()
+    await settle()
+    expect(alder.link.up).toHaveLength(1)
+  })
+
+  test('by looking in alone the same ops arrive', async () => {
+    const alder = await startLive()
+    const birch = await start('birch', { isTold: false })
+    birch.link.plug()
+    await birch.say(ninth, 3)
+    await birch.flush()
+    await alder.say(eighth, 5)
+    await alder.flush()
+    expect(valuesAt(birch, eighth)).toEqual([])
+    birch.link.events().up()
+    await flushAll([alder.link, birch.link])
+    expect(valuesAt(birch, eighth)).toEqual([5])
+    same(alder, birch)
+  })
+})
+
+describe('a phone that dies', () => {
+  test('between the disk and the network sends what is on the disk', async () => {
+    const alder = await startLive()
+    await alder.say(eighth, 5)
+    alder.engine.disconnect()
+    const again = await start('alder', { store: alder.store })
+    expect(valuesAt(again, eighth)).toEqual([5])
+    expect(again.engine.foot().waiting).toBe(1)
+    again.link.plug()
+    await again.flush()
+    expect(valuesStored(eighth)).toEqual([5])
+    expect(again.engine.foot().waiting).toBe(0)
+  })
+
+  test('and comes back as an old copy never draws a number that the server knows', async () => {
+    const alder = await startLive()
+    const record = (await alder.store.load(quillmoor))?.record
+    if (!record) throw new Error('no record')
+    await alder.say(eighth, 5)
+    await alder.flush()
+    const oldCopy = createMemoryStore()
+    await oldCopy.save({ ...record, feeds: [], era: null }, [])
+    alder.engine.disconnect()
+    const again = await start('alder', { store: oldCopy })
+    again.link.plug()
+    await again.flush()
+    await again.say(eighth, 6)
+    await again.flush()
+    expect(valuesAt(again, eighth)).toEqual([6])
+    expect(again.engine.holding().record.device).toBe('alder')
+    expect(again.engine.foot()).toMatchObject({ waiting: 0, refused: [] })
+  })
+})
+
+describe('identity taken', () => {
+  test('takes a new name, writes the act and what names it again, and goes on unasked', async () => {
+    const alder = await startLive()
+    const before = await alder.store.load(quillmoor)
+    await alder.say(eighth, 5)
+    await alder.flush()
+    alder.engine.disconnect()
+    const oldCopy = createMemoryStore()
+    if (before) await oldCopy.save(before.record, before.ops)
+    const again = await start('alder', { store: oldCopy })
+    await again.say(ninth, 3)
+    await again.say(ninth, 4)
+    await again.say('g/first/score/rowan/10/1/card', 7)
+    again.link.plug()
+    await again.flush()
+    clock.pass(60_000)
+    await again.flush()
+    expect(again.engine.holding().record.device).toBe('alder-1')
+    expect(valuesAt(again, ninth)).toEqual([4])
+    expect(valuesAt(again, eighth)).toEqual([5])
+    expect(valuesAt(again, 'g/first/score/rowan/10/1/card')).toEqual([7])
+    expect(valuesAt(again, 'key/alder-1')).toMatchObject([{ role: 'desk', invite: 'desk-invite' }])
+    expect(again.engine.foot()).toMatchObject({ waiting: 0, refused: [], link: 'live' })
+    const birch = await joinLive('birch')
+    same(again, birch)
+    expect(again.link.hello().device).toBe('alder-1')
+  })
+
+  test('without an invite it stays visible as refused and holds up nothing', async () => {
+    const alder = await startLive()
+    await alder.engine.show(null)
+    server.judge = text => (text.includes('/8/1/') ? { kind: 'refused', code: 'identity taken', path: 'n' } : null)
+    await alder.say(eighth, 5)
+    await alder.say(ninth, 4)
+    await alder.flush()
+    expect(alder.engine.foot().refused).toMatchObject([{ code: 'identity taken' }])
+    expect(valuesAt(alder, eighth)).toEqual([])
+    expect(valuesStored(ninth)).toEqual([4])
+  })
+})
+
+describe('verdicts', () => {
+  test('a refused op leaves the fold, stays visible with its reason, and may be taken off the list', async () => {
+    const alder = await startLive()
+    server.judge = text =>
+      text.includes('/8/1/') ? { kind: 'refused', code: 'forbidden', path: 'facts[0].key' } : null
+    await alder.say(eighth, 5)
+    await alder.say(ninth, 4)
+    await alder.flush()
+    expect(valuesAt(alder, eighth)).toEqual([])
+    expect(valuesAt(alder, ninth)).toEqual([4])
+    const [refused] = alder.engine.foot().refused
+    expect(refused).toMatchObject({ code: 'forbidden', path: 'facts[0].key', op: { n: 2 } })
+    expect(alder.engine.foot().waiting).toBe(0)
+    await alder.engine.forget('alder.2' as never)
+    expect(alder.engine.foot().refused).toEqual([])
+    await alder.say(eighth, 6)
+    expect([...alder.engine.holding().ops.keys()].at(-1)).toBe('alder.4')
+  })
+
+  test('an op that comes down is in the fold, whatever this phone was told before', async () => {
+    const alder = await startLive()
+    server.judge = () => ({ kind: 'refused', code: 'forbidden', path: '' })
+    await alder.say(eighth, 5)
+    await alder.flush()
+    server.judge = () => null
+    const text = [...alder.engine.holding().ops.values()].at(-1)?.text ?? ''
+    const birch = await joinLive('birch')
+    await birch.engine.bring([text])
+    await flushAll([alder.link, birch.link])
+    expect(valuesAt(alder, eighth)).toEqual([5])
+    expect(alder.engine.foot().refused).toEqual([])
+    same(alder, birch)
+  })
+
+  test('what is put off holds up nobody, is counted, and is tried again on the next link', async () => {
+    const alder = await startLive()
+    server.judge = text => (text.includes('/8/1/') ? { kind: 'later', reason: 'desk' } : null)
+    await alder.say(eighth, 5)
+    await alder.say(ninth, 4)
+    await alder.flush()
+    expect(valuesStored(ninth)).toEqual([4])
+    expect(alder.engine.foot()).toMatchObject({ waiting: 1, putOff: [{ reason: 'desk', count: 1 }] })
+    server.judge = () => null
+    alder.link.cut()
+    alder.link.plug()
+    await alder.flush()
+    expect(alder.engine.foot()).toMatchObject({ waiting: 0, putOff: [] })
+  })
+
+  test('a busy server is asked again soon', async () => {
+    const alder = await startLive()
+    server.judge = () => ({ kind: 'later', reason: 'busy' })
+    await alder.say(eighth, 5)
+    await alder.flush()
+    expect(alder.engine.foot()).toMatchObject({ waiting: 1, putOff: [] })
+    server.judge = () => null
+    clock.pass(2_000)
+    await alder.flush()
+    expect(alder.engine.foot().waiting).toBe(0)
+  })
+
+  test('a verdict of a newer server puts off', async () => {
+    const alder = await startLive()
+    server.judge = () => ({ kind: 'weighed', grams: 3 }) as never
+    await alder.say(eighth, 5)
+    await alder.flush()
+    expect(alder.engine.foot()).toMatchObject({ waiting: 1, putOff: [{ reason: 'newer', count: 1 }] })
+  })
+})
+
+describe('eras', () => {
+  test('a server that comes back with less is filled from a phone, refused ops left out', async () => {
+    const alder = await startLive()
+    server.judge = text => (text.includes('/8/1/') ? { kind: 'refused', code: 'forbidden', path: '' } : null)
+    await alder.say(eighth, 5)
+    await alder.say(ninth, 4)
+    await alder.flush()
+    server.judge = () => null
+    server.ops = server.ops.slice(0, 1)
+    server.era = 'era00002'
+    alder.link.cut()
+    alder.link.plug()
+    await alder.flush()
+    expect(valuesStored(ninth)).toEqual([4])
+    expect(valuesStored(eighth)).toEqual([])
+    expect(alder.engine.holding().record.era).toBe('era00002')
+    expect(alder.engine.foot()).toMatchObject({ waiting: 0, link: 'live' })
+  })
+
+  test('a server without the log gets all of it, the founder first', async () => {
+    const alder = await startLive()
+    const birch = await joinLive('birch')
+    await birch.say(eighth, 5)
+    await flushAll([alder.link, birch.link])
+    const before = textsOf()
+    server.ops = []
+    server.isKnown = false
+    server.era = 'era00003'
+    birch.link.cut()
+    birch.link.plug()
+    await flushAll([birch.link])
+    expect(textsOf()).toEqual(before)
+    expect(birch.engine.foot()).toMatchObject({ waiting: 0, link: 'live', stranger: null })
+  })
+
+  test('an outing started with no signal is brought when a server is met', async () => {
+    server.isKnown = false
+    const alder = await start('alder')
+    await found(alder)
+    await alder.say(eighth, 5)
+    expect(alder.engine.foot()).toMatchObject({ waiting: 2, phone: 'saved' })
+    alder.link.plug()
+    await alder.flush()
+    expect(valuesStored(eighth)).toEqual([5])
+    expect(alder.engine.foot()).toMatchObject({ waiting: 0, link: 'live' })
+  })
+
+  test('a stranger is told so, and is let in later', async () => {
+    const answer = server.answer
+    Object.assign(server, { answer: () => ({ kind: 'stranger', why: 'key unknown' }) })
+    const alder = await start('alder')
+    alder.link.plug()
+    await alder.say(eighth, 5)
+    await alder.flush()
+    expect(alder.engine.foot()).toMatchObject({ link: 'stranger', stranger: 'key unknown', waiting: 1 })
+    Object.assign(server, { answer })
+    clock.pass(5_000)
+    await alder.flush()
+    expect(alder.engine.foot()).toMatchObject({ link: 'live', stranger: null, waiting: 0 })
+  })
+})
+
+describe('the disk', () => {
+  const failing = (store: LogStore): LogStore & { isBroken: boolean } => {
+    const guarded = { isBroken: false }
+    const guard =
+      <A extends unknown[], R>(work: (...args: A) => Promise<R>) =>
+      (...args: A): Promise<R> =>
+        guarded.isBroken ? Promise.reject(new Error('disk full')) : work(...args)
+    return Object.assign(guarded, {
+      list: store.list,
+      load: store.load,
+      save: guard(store.save),
+      append: guard(store.append),
+      change: guard(store.change),
+      remove: store.remove,
+    })
+  }
+
+  test('when it fails the foot says so, the score is shown and sent, and it is written once the disk is well', async () => {
+    const store = failing(createMemoryStore())
+    const alder = await start('alder', { store })
+    alder.link.plug()
+    await found(alder)
+    await alder.flush()
+    store.isBroken = true
+    await alder.say(eighth, 5)
+    expect(alder.engine.foot().phone).toBe('failing')
+    await alder.flush()
+    expect(valuesStored(eighth)).toEqual([5])
+    await alder.say(ninth, 4)
+    expect((await store.load(quillmoor))?.ops).toHaveLength(1)
+    store.isBroken = false
+    clock.pass(2_000)
+    await alder.flush()
+    expect(alder.engine.foot()).toMatchObject({ phone: 'saved', waiting: 0 })
+    const stored = await store.load(quillmoor)
+    expect(stored?.ops.map(({ op }) => op.n)).toEqual([1, 2, 3])
+    expect(stored?.record.nextN).toBe(4)
+  })
+
+  test('another page of the phone reads what this one wrote', async () => {
+    const alder = await startLive()
+    const page = await start('alder', { store: alder.store })
+    await alder.say(eighth, 5)
+    await page.engine.reload()
+    expect(valuesAt(page, eighth)).toEqual([5])
+    await page.say(ninth, 4)
+    await alder.engine.reload()
+    expect([...alder.engine.holding().ops.keys()]).toEqual(['alder.1', 'alder.2', 'alder.3'])
+    same(alder, page)
+  })
+})
