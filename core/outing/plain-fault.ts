@@ -1,0 +1,37 @@
+import type { Fault } from '#core/values/result.ts'
+
+/** What can be wrong in a plain file whose shape is right. */
+export const plainFaults = [
+  'id twice',
+  'unknown player',
+  'unknown ball',
+  'unknown tee',
+  'unknown group',
+  'unknown game',
+  'wrong number of holes',
+  'no such hole',
+  'ball in two groups',
+  'no group',
+  'scores twice',
+  'two scores closed',
+  'not in tenths',
+] as const
+export type PlainFault = Fault<(typeof plainFaults)[number]>
+
+/** The ids that a file gives. */
+export interface Names {
+  readonly players: ReadonlySet<string>
+  readonly balls: ReadonlySet<string>
+  readonly tees: ReadonlySet<string>
+  readonly groups: ReadonlySet<string>
+  readonly games: ReadonlySet<string>
+}
+
+/** Faults at those places of a list where the check fails. */
+export const faultsAt = <T>(
+  list: readonly T[] | undefined,
+  pathOf: (place: number) => string,
+  code: PlainFault['code'],
+  isWrong: (value: T, place: number, all: readonly T[]) => boolean,
+): PlainFault[] =>
+  (list ?? []).flatMap((value, place, all) => (isWrong(value, place, all) ? [{ path: pathOf(place), code }] : []))

@@ -1,0 +1,153 @@
+import { faultsAt, type Names, type PlainFault } from './plain-fault.ts'
+import { ballsOfPlain, type PlainOuting, type PlainRatings } from './plain-file.ts'
+import { faultsOfClosed, faultsOfScores } from './plain-score-faults.ts'
+import { parseIndexTenths, parseTenths } from './tenths.ts'
+
+/** Every fault of a file's references, in its own order; empty when the file can be read. */
+export function faultsOfPlain(file: PlainOuting): PlainFault[] {
+  const known = namesIn(file)
+  return [
+    ...faultsOfIds(file),
+    ...faultsOfCourse(file),
+    ...faultsOfPlayers(file, known),
+    ...faultsOfBalls(file, known),
+    ...faultsOfGroups(file, known),
+    ...faultsOfGames(file, known),
+    ...faultsOfScores(file, known),
+    ...faultsOfClosed(file, known),
+  ]
+}
+
+const idsOf = (list: readonly { readonly id: string }[] | undefined): Set<string> =>
+  new Set((list ?? []).map(({ id }) => id))
+
+const namesIn = (file: PlainOuting): Names => ({
+  players: idsOf(file.players),
+  balls: idsOf(ballsOfPlain(file)),
+  tees: idsOf(file.course.tees),
+  groups: idsOf(file.groups),
+  games: idsOf(file.games),
+})
+
+function faultsOfIds(file: PlainOuting): PlainFault[] {
+  const lists = {
+    'course.tees': file.course.tees,
+    players: file.players,
+    balls: file.balls,
+    groups: file.groups,
+    games: file.games,
+  }
+  return Object.entries(lists).flatMap(([name, list]) =>
+    faultsAt<{ readonly id: string }>(
+      list,
+      place => `${name}[${place}].id`,
+      'id twice',
+      ({ id }, place, all) => all.findIndex(other => other.id === id) < place,
+    ),
+  )
+}
+
+function faultsOfCourse({ course }: PlainOuting): PlainFault[] {
+  const faults: PlainFault[] = []
+  const count = course.holes.length
+  if (count !== 9 && count !== 18) faults.push({ path: 'course.holes', code: 'wrong number of holes' })
+  for (const [place, tee] of (course.tees ?? []).entries()) {
+    const path = `course.tees[${place}]`
+    const lists = { pars: tee.pars, indexes: tee.indexes, 'lengths.byHole': tee.lengths?.byHole }
+    for (const [name, list] of Object.entries(lists)) {
+      if (list !== undefined && list.length !== count) {
+        faults.push({ path: `${path}.${name}`, code: 'wrong number of holes' })
+      }
+    }
+    const { ratings, frontRatings, backRatings } = tee
+    for (const [name, rated] of Object.entries({ ratings, frontRatings, backRatings })) {
+      if (!isInTenths(rated)) faults.push({ path: `${path}.${name}.courseRating`, code: 'not in tenths' })
+    }
+  }
+  return faults
+}
+
+const isInTenths = (ratings: PlainRatings | undefined): boolean =>
+  ratings === undefined || parseTenths(ratings.courseRating) !== null
+
+function faultsOfPlayers({ players }: PlainOuting, { tees }: Names): PlainFault[] {
+  return [
+    ...faultsAt(
+      players,
+      place => `players[${place}].tee`,
+      'unknown tee',
+      ({ tee }) => tee !== undefined && !tees.has(tee),
+    ),
+    ...faultsAt(
+      players,
+      place => `players[${place}].handicap.index`,
+      'not in tenths',
+      ({ handicap }) => handicap !== undefined && 'index' in handicap && parseIndexTenths(handicap.index) === null,
+    ),
+  ]
+}
+
+const faultsOfBalls = ({ balls }: PlainOuting, { players }: Names): PlainFault[] =>
+  (balls ?? []).flatMap((ball, at) =>
+    faultsAt(
+      ball.players,
+      place => `balls[${at}].players[${place}]`,
+      'unknown player',
+      id => !players.has(id),
+    ),
+  )
+
+function faultsOfGroups(file: PlainOuting, { balls }: Names): PlainFault[] {
+  const count = file.course.holes.length
+  const taken = new Set<string>()
+  return file.groups.flatMap((group, at) => {
+    const path = `groups[${at}]`
+    const faults = [
+      ...faultsAt(
+        group.balls,
+        place => `${path}.balls[${place}]`,
+        'unknown ball',
+        ball => !balls.has(ball),
+      ),
+      ...faultsAt(
+        group.balls,
+        place => `${path}.balls[${place}]`,
+        'ball in two groups',
+        ball => {
+          const isTaken = taken.has(ball)
+          taken.add(ball)
+          return isTaken
+        },
+      ),
+      ...faultsAt(
+        group.order,
+        place => `${path}.order[${place}][0]`,
+        'no such hole',
+        ([hole]) => hole > count,
+      ),
+    ]
+    if ((group.start ?? 1) > count) faults.push({ path: `${path}.start`, code: 'no such hole' })
+    if (group.order !== undefined && new Set(group.order.map(String)).size < file.length) {
+      faults.push({ path: `${path}.order`, code: 'wrong number of holes' })
+    }
+    return faults
+  })
+}
+
+function faultsOfGames(file: PlainOuting, { balls, groups, games }: Names): PlainFault[] {
+  const faults = (file.games ?? []).flatMap((game, at) => [
+    ...(game.group === undefined || groups.has(game.group)
+      ? []
+      : [{ path: `games[${at}].group`, code: 'unknown group' as const }]),
+    ...game.sides.flatMap((side, row) =>
+      faultsAt(
+        side,
+        place => `games[${at}].sides[${row}][${place}]`,
+        'unknown ball',
+        ball => !balls.has(ball),
+      ),
+    ),
+  ])
+  const isMainUnknown = file.main !== undefined && !games.has(file.main)
+  return isMainUnknown ? [...faults, { path: 'main', code: 'unknown game' }] : faults
+}

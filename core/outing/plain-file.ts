@@ -1,0 +1,117 @@
+import type { HoleScore } from '#core/card/score.ts'
+import type { FormatName } from '#core/formats/format-names.ts'
+import type { BallId, GameId, GroupId, PlayerId, TeeId } from '#core/values/ids.ts'
+import type { CourseHole, HoleAndLap, ScoreRecord, Tee } from './facts.ts'
+import type { GameSettings } from './game-settings.ts'
+
+/**
+ * The plain outing file: what a person writes by hand or another program exports. A field that may be left out says
+ * what then holds.
+ */
+export interface PlainOuting {
+  readonly sixThrees: 'outing'
+  readonly version: 1
+  readonly form: 'plain'
+  readonly title?: string | undefined
+  /** "2026-05-16" */
+  readonly day?: string | undefined
+  /** Scheduled holes. */
+  readonly length: 9 | 18
+  /** Played under the Rules; true when left out. */
+  readonly rules?: boolean | undefined
+  readonly course: PlainCourse
+  readonly players: readonly PlainPlayer[]
+  /** Each player's own ball, with the player's id, when left out. */
+  readonly balls?: readonly { readonly id: BallId; readonly players: readonly PlayerId[] }[] | undefined
+  readonly groups: readonly PlainGroup[]
+  readonly games?: readonly PlainGame[] | undefined
+  /** The game whose strokes make the level. */
+  readonly main?: GameId | undefined
+  readonly scores?: readonly PlainScores[] | undefined
+  /** Balls that the desk has closed, with the scores of this file. */
+  readonly closed?: readonly BallId[] | undefined
+}
+
+export interface PlainCourse {
+  readonly name?: string | undefined
+  /** From hole 1, nine or eighteen. */
+  readonly holes: readonly CourseHole[]
+  readonly tees?: readonly PlainTee[] | undefined
+}
+
+/** `courseRating` in strokes to a tenth: 71.4. */
+export interface PlainRatings {
+  readonly courseRating: number
+  readonly slope: number
+  readonly par: number
+}
+
+export interface PlainTee {
+  readonly id: TeeId
+  readonly name: string
+  readonly ratings?: PlainRatings | undefined
+  readonly frontRatings?: PlainRatings | undefined
+  readonly backRatings?: PlainRatings | undefined
+  /** By hole, where this tee differs from the course. */
+  readonly pars?: readonly number[] | undefined
+  readonly indexes?: readonly number[] | undefined
+  readonly lengths?: NonNullable<Tee['lengths']> | undefined
+}
+
+/** A Handicap Index to a tenth, 12.4 or "+1.3" for a plus player; a course handicap; or plain strokes. */
+export type PlainHandicap =
+  | { readonly index: number | string }
+  | { readonly courseHandicap: number }
+  | { readonly strokes: number }
+
+export interface PlainPlayer {
+  readonly id: PlayerId
+  readonly name: string
+  readonly tee?: TeeId | undefined
+  readonly handicap?: PlainHandicap | undefined
+}
+
+export interface PlainGroup {
+  readonly id: GroupId
+  readonly name: string
+  /** In order of position. */
+  readonly balls: readonly BallId[]
+  /** The hole it starts from, 1 when left out; the round goes on from there. */
+  readonly start?: number | undefined
+  /** The whole order of play, extra holes at the end, in place of `start`. */
+  readonly order?: readonly HoleAndLap[] | undefined
+}
+
+/** A setting left out is the one that a new game of the format proposes. */
+export interface PlainGame {
+  readonly id: GameId
+  readonly format: FormatName
+  /** The group whose own game it is; a game of the whole outing when left out. */
+  readonly group?: GroupId | undefined
+  readonly sides: readonly (readonly BallId[])[]
+  readonly allowance?: GameSettings['allowance'] | undefined
+  readonly rounding?: GameSettings['rounding'] | undefined
+  readonly nineHoleIndex?: GameSettings['nineHoleIndex'] | undefined
+  readonly matchStrokes?: GameSettings['matchStrokes'] | undefined
+}
+
+/** One record's scores of a ball, by hole of the course from 1; null is nothing written. */
+export interface PlainScores {
+  readonly ball: BallId
+  /** The group that wrote them, the ball's own when left out. */
+  readonly group?: GroupId | undefined
+  /** `card` when left out. */
+  readonly record?: ScoreRecord | undefined
+  /** 1 when left out. */
+  readonly lap?: number | undefined
+  readonly holes: readonly (HoleScore | null)[]
+}
+
+/** The balls of a file: those it lists, or each player's own. */
+export const ballsOfPlain = (file: PlainOuting): NonNullable<PlainOuting['balls']> =>
+  file.balls ?? file.players.map(({ id }) => ({ id: id as string as BallId, players: [id] }))
+
+/** The group that a row of scores was written in; null for the desk's own and a ball in no group. */
+export function groupOfScores(file: PlainOuting, row: PlainScores): GroupId | null {
+  return row.group ?? file.groups.find(({ balls }) => balls.includes(row.ball))?.id ?? null
+}

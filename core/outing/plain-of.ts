@@ -1,0 +1,162 @@
+import type { Card, CardScore, ScoreEntry } from '#core/card/card.ts'
+import type { HoleScore, PlayedHole } from '#core/card/score.ts'
+import { groupOfKey } from '#core/log/op.ts'
+import { unreachable } from '#core/values/assert.ts'
+import type { BallId, GameId, TeeId } from '#core/values/ids.ts'
+import type { CourseHole, Handicap, ScoreRecord, Tee, TeeRatings } from './facts.ts'
+import type { Game, Group, Outing, Player } from './outing.ts'
+import type {
+  PlainGame,
+  PlainGroup,
+  PlainHandicap,
+  PlainOuting,
+  PlainPlayer,
+  PlainRatings,
+  PlainScores,
+  PlainTee,
+} from './plain-file.ts'
+import { formatIndex, formatTenths } from './tenths.ts'
+
+/**
+ * The outing as a plain file; null while its course lacks a hole. A record that itself holds two scores for a hole is
+ * blank there, and what is late, stray or newer is left out: the whole form has everything.
+ */
+export function plainOf(outing: Outing): PlainOuting | null {
+  const holes = courseHoles(outing)
+  if (holes === null) return null
+  return {
+    sixThrees: 'outing',
+    version: 1,
+    form: 'plain',
+    ...(outing.title === null ? {} : { title: outing.title }),
+    ...(outing.day === null ? {} : { day: outing.day }),
+    length: outing.length,
+    rules: outing.rules,
+    course: { ...(outing.courseName === null ? {} : { name: outing.courseName }), holes, tees: teesOf(outing) },
+    players: [...outing.players.values()].map(player => plainPlayer(outing, player)),
+    balls: [...outing.balls.values()].map(({ id, players }) => ({ id, players })),
+    groups: [...outing.groups.values()].map(plainGroup),
+    games: outing.games.flatMap(plainGame),
+    ...(outing.namedMain === null ? {} : { main: plainId(outing.namedMain) }),
+    scores: [...outing.cards].flatMap(([ball, card]) => scoresOf(outing, holes.length, ball, card)),
+    closed: [...outing.cards].filter(([, card]) => card.isClosed).map(([ball]) => ball),
+  }
+}
+
+function courseHoles({ holes }: Outing): CourseHole[] | null {
+  const count = holes.has(18) ? 18 : 9
+  const all = Array.from({ length: count }, (_, place) => holes.get(place + 1) ?? null)
+  return all.every(hole => hole !== null) && holes.size === count ? all : null
+}
+
+const plainId = (id: GameId): GameId => id.replace('/', '-') as GameId
+
+const teesOf = (outing: Outing): PlainTee[] => [...outing.tees].map(([id, tee]) => plainTee(id, tee))
+
+const plainTee = (id: TeeId, tee: Tee): PlainTee => ({
+  id,
+  name: tee.name,
+  ...(tee.ratings === null ? {} : { ratings: plainRatings(tee.ratings) }),
+  ...(tee.frontRatings === null ? {} : { frontRatings: plainRatings(tee.frontRatings) }),
+  ...(tee.backRatings === null ? {} : { backRatings: plainRatings(tee.backRatings) }),
+  ...(tee.pars === null ? {} : { pars: tee.pars }),
+  ...(tee.indexes === null ? {} : { indexes: tee.indexes }),
+  ...(tee.lengths === null ? {} : { lengths: tee.lengths }),
+})
+
+const plainRatings = ({ courseRatingTenths, slope, par }: TeeRatings): PlainRatings => ({
+  courseRating: Number(formatTenths(courseRatingTenths)),
+  slope,
+  par,
+})
+
+const plainPlayer = (outing: Outing, { id, name, tee, handicap }: Player): PlainPlayer => ({
+  id,
+  name,
+  ...(tee === null || !outing.tees.has(tee) ? {} : { tee }),
+  ...(handicap === null ? {} : { handicap: plainHandicap(handicap) }),
+})
+
+function plainHandicap(handicap: Handicap): PlainHandicap {
+  switch (handicap.kind) {
+    case 'index': {
+      const text = formatIndex(handicap.tenths)
+      return { index: handicap.tenths < 0 ? text : Number(text) }
+    }
+    case 'course-handicap':
+      return { courseHandicap: handicap.strokes }
+    case 'plain-strokes':
+      return { strokes: handicap.strokes }
+    default:
+      return unreachable(handicap)
+  }
+}
+
+const plainGroup = ({ id, name, balls, round, extra }: Group): PlainGroup => ({
+  id,
+  name,
+  balls,
+  order: [...round, ...extra].map(({ hole, lap }) => [hole, lap] as const),
+})
+
+function plainGame(game: Game): PlainGame[] {
+  if (game.format === null || game.sides === null) return []
+  const plain: PlainGame = {
+    id: plainId(game.id),
+    format: game.format,
+    sides: game.sides,
+    ...(game.group === null ? {} : { group: game.group }),
+    ...(game.allowancePercent === null ? {} : { allowance: game.allowancePercent }),
+    ...(game.rounding === null ? {} : { rounding: game.rounding }),
+    ...(game.nineHoleIndex === null ? {} : { nineHoleIndex: game.nineHoleIndex }),
+    ...(game.matchStrokes === null ? {} : { matchStrokes: game.matchStrokes }),
+  }
+  return [plain]
+}
+
+interface Row {
+  readonly group: string | null
+  readonly record: ScoreRecord
+  readonly lap: number
+}
+
+function scoresOf(outing: Outing, holes: number, ball: BallId, card: Card): PlainScores[] {
+  const rows = new Map<string, Row & { holes: (HoleScore | null)[] }>()
+  for (const [key, score] of card.scores) {
+    const [hole = 0, lap = 0] = key.split('/').map(Number)
+    if (hole > holes) continue
+    for (const written of writtenOn(outing, ball, score, { hole, lap })) {
+      const name = `${written.group}/${written.record}/${lap}`
+      const row = rows.get(name) ?? { ...written, holes: Array<HoleScore | null>(holes).fill(null) }
+      row.holes[hole - 1] = written.score
+      rows.set(name, row)
+    }
+  }
+  return [...rows.values()].map(({ group, record, lap, holes: scores }) => ({
+    ball,
+    ...(group === null ? {} : { group: group as NonNullable<PlainScores['group']> }),
+    record,
+    lap,
+    holes: scores,
+  }))
+}
+
+/** One score a record; a closed score that no record says stands on the card. */
+function writtenOn(
+  outing: Outing,
+  ball: BallId,
+  score: CardScore,
+  { lap }: PlayedHole,
+): (Row & { readonly score: HoleScore })[] {
+  if (score.kind === 'none') return []
+  if (score.kind === 'one' && score.entries.length === 0) {
+    return [{ group: outing.balls.get(ball)?.group ?? null, record: 'card', lap, score: score.score }]
+  }
+  const byKey = new Map<string, ScoreEntry[]>()
+  for (const entry of score.entries) byKey.set(entry.key, [...(byKey.get(entry.key) ?? []), entry])
+  return [...byKey.values()].flatMap(entries => {
+    const [first, ...rest] = entries
+    if (first === undefined || rest.some(entry => entry.score !== first.score)) return []
+    return [{ group: groupOfKey(first.key), record: first.record, lap, score: first.score }]
+  })
+}
