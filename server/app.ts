@@ -36,6 +36,9 @@ export interface App {
   close(): Promise<void>
 }
 
+/** For the last answers and partings to leave the machine. */
+const partingMs = 50
+
 /** A whole server. Fails with a StartFault when it cannot start. */
 export async function createApp(options: AppOptions): Promise<App> {
   const { logger, clock = systemClock, publicUrl = null, tls = null } = options
@@ -62,10 +65,15 @@ export async function createApp(options: AppOptions): Promise<App> {
   let closing: Promise<void> | null = null
   const close = async () => {
     http.close()
-    room.close('restart')
     await store.close()
-    await sockets.close()
+    // The answers to what has just been stored go out before the links end.
+    await new Promise(resolve => setImmediate(resolve))
+    room.close('restart')
+    sockets.emit('parting', { why: 'restart' })
+    sockets.disconnectSockets(true)
+    await new Promise(resolve => setTimeout(resolve, partingMs))
     http.closeAllConnections()
+    await sockets.close()
   }
   try {
     await listen(http, options.port, options.host)

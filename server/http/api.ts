@@ -87,13 +87,18 @@ const snapshotHandler =
     await sendSnapshot(room, shown.value, request, response)
   }
 
+const tagsOf = (request: Request): string[] =>
+  (request.get('if-none-match') ?? '').split(',').map(tag => tag.trim().replace(/^W\//, ''))
+
 async function sendSnapshot(room: Room, shown: Shown, request: Request, response: Response): Promise<void> {
   const answer = await room.snapshot(shown)
   if (answer.kind === 'snapshot') {
-    response.setHeader('ETag', `"${answer.era}-${answer.upTo}"`)
+    const tag = `"${answer.era}-${answer.upTo}"`
+    response.setHeader('ETag', tag)
     response.setHeader('Cache-Control', 'private, no-cache')
     response.vary('Authorization')
-    if (request.fresh) return void response.status(304).end()
+    // Not by `request.fresh`: a page that names its tag itself sends `no-cache` along with it.
+    if (tagsOf(request).includes(tag)) return void response.status(304).end()
   }
   const text = texts.get(answer) ?? JSON.stringify(answer)
   texts.set(answer, text)

@@ -15,7 +15,7 @@ const mostUnsentPackets = 200
 const mostUnsentLength = 4_000_000
 const mostSockets = 20_000
 
-type Sockets = Server<Record<string, never>, DownEvents & Record<string, (...args: never[]) => void>>
+export type Sockets = Server<Record<string, never>, DownEvents>
 type PhoneSocket = Socket<Record<string, never>, DownEvents>
 
 interface SocketLink extends Link {
