@@ -44,6 +44,13 @@ export function partsOfOpId(id: OpId): { readonly device: DeviceId; readonly n: 
   return { device: id.slice(0, dot) as DeviceId, n: Number(id.slice(dot + 1)) }
 }
 
+/** By (tick, device, n): the order in which ops are told. */
+export function compareOps(a: Op, b: Op): number {
+  if (a.tick !== b.tick) return a.tick - b.tick
+  if (a.device !== b.device) return a.device < b.device ? -1 : 1
+  return a.n - b.n
+}
+
 /** The text that is stored and passed on; the same identity never has two. */
 export const textOfOp = (op: Op): string => canonicalJson(op as unknown as Json)
 

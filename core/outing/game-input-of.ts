@@ -3,6 +3,7 @@ import { type OrderOfPlay, orderOfPlay } from '#core/card/order-of-play.ts'
 import { holeKey, type PlayedHole } from '#core/card/score.ts'
 import type { BallHandicap, GameInput, InputBall, InputHole } from '#core/formats/game-input.ts'
 import type { CourseHole, Tee } from './facts.ts'
+import { mainGameOf } from './games-of.ts'
 import { handicapOf } from './handicap-of.ts'
 import type { Ball, Game, Outing, Player } from './outing.ts'
 
@@ -34,6 +35,14 @@ function handicapOfBall(outing: Outing, game: Game, ball: Ball): BallHandicap {
   const player = first === undefined ? undefined : outing.players.get(first)
   if (player === undefined || partners.length > 0) return { kind: 'gap', code: 'handicap missing' }
   return handicapOf(player, teeOf(outing, player), orderOfBall(outing, ball).round, game.nineHoleIndex)
+}
+
+/** A player's handicap for the main game over the round of their ball's group: what a list of players shows. */
+export function handicapOfPlayer(outing: Outing, player: Player): BallHandicap {
+  const ball = [...outing.balls.values()].find(({ players }) => players.includes(player.id))
+  const main = mainGameOf(outing.games, outing.namedMain, ball?.group ?? null)
+  const { round } = ball === undefined ? orderOfPlay(null, outing.length) : orderOfBall(outing, ball)
+  return handicapOf(player, teeOf(outing, player), round, main?.nineHoleIndex ?? null)
 }
 
 const teeOf = (outing: Outing, player: Player): Tee | null =>

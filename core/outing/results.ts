@@ -3,6 +3,8 @@ import type { HoleKey } from '#core/card/score.ts'
 import type { GameResult } from '#core/formats/game-result.ts'
 import type { BallId, GameId } from '#core/values/ids.ts'
 
+export type { Three } from '#core/card/level.ts'
+
 /** A ball's card against its own level. */
 export interface LevelCard {
   readonly ball: BallId

@@ -1,0 +1,109 @@
+import type { FormatName } from '#core/formats/format-names.ts'
+import type { GameGap } from '#core/formats/game-result.ts'
+import type { MatchSide } from '#core/formats/match-state.ts'
+import type { HalfIndexMethod } from '#core/handicap/course-handicap.ts'
+import type { MatchStrokesMethod } from '#core/handicap/match-strokes.ts'
+import type { AllowanceRounding } from '#core/handicap/playing-handicap.ts'
+
+export interface SettledHole {
+  readonly hole: number
+  readonly lap: number
+}
+
+export interface SettledCourseHandicap {
+  /** Unrounded, decimal text of at most six places. */
+  readonly unrounded: string
+  readonly rounded: number
+}
+
+export interface SettledGap {
+  readonly code: GameGap['code']
+  readonly ball: string | null
+  /** The missing setting, or empty. */
+  readonly setting: string
+}
+
+export interface SettledGameHead {
+  readonly id: string
+  readonly group: string | null
+  readonly format: FormatName | null
+  readonly sides: readonly (readonly string[])[] | null
+  readonly settings: {
+    readonly allowance: number | null
+    readonly rounding: AllowanceRounding | null
+    readonly nineHoleIndex: HalfIndexMethod | null
+    readonly matchStrokes: MatchStrokesMethod | null
+  }
+}
+
+export interface SettledStrokes {
+  readonly ball: string
+  readonly courseHandicap: SettledCourseHandicap | null
+  readonly playingHandicap: number
+  readonly strokes: number
+  readonly byHole: readonly (SettledHole & { readonly strokes: number })[]
+}
+
+/** `kind` as in the game: a value, none, open, or two with what each choice would give. */
+export interface SettledSideHole {
+  readonly kind: 'value' | 'none' | 'open' | 'two'
+  readonly value: number | null
+  readonly values: readonly (number | null)[]
+  /** The balls that give the value. */
+  readonly balls: readonly string[]
+}
+
+export interface SettledLine {
+  readonly side: readonly string[]
+  readonly names: readonly string[]
+  readonly place: number | null
+  readonly isTied: boolean
+  readonly total: number | null
+  readonly overPar: number | null
+  readonly through: number
+  readonly isFinished: boolean
+  readonly isNoReturn: boolean
+  readonly holes: readonly (SettledHole & SettledSideHole)[]
+  readonly unsettled: readonly SettledHole[]
+}
+
+export interface SettledMatchHole extends SettledHole {
+  /** From the first side's view; null while open. */
+  readonly result: 1 | 0 | -1 | null
+  /** What each choice between two scores would make of it. */
+  readonly outcomes: readonly (1 | 0 | -1)[]
+  readonly values: readonly SettledSideHole[]
+}
+
+export interface SettledMatch {
+  readonly sides: readonly (readonly string[])[]
+  readonly names: readonly (readonly string[])[]
+  /** "2 up", "3 & 2", "all square", "halved". */
+  readonly text: string
+  /** A is the first side. */
+  readonly leader: MatchSide | null
+  readonly winner: MatchSide | null
+  readonly lead: number
+  readonly holesPlayed: number
+  readonly toPlay: number
+  /** Holes not known although a later one is. */
+  readonly gaps: number
+  readonly isDormie: boolean
+  readonly isFinished: boolean
+  readonly holes: readonly SettledMatchHole[]
+  readonly unsettled: readonly SettledHole[]
+}
+
+export type SettledGame =
+  | (SettledGameHead & { readonly kind: 'gap'; readonly gaps: readonly SettledGap[] })
+  | (SettledGameHead & {
+      readonly kind: 'total'
+      readonly unit: 'strokes' | 'points'
+      readonly strokes: readonly SettledStrokes[]
+      readonly lines: readonly SettledLine[]
+    })
+  | (SettledGameHead & {
+      readonly kind: 'match'
+      readonly strokes: readonly SettledStrokes[]
+      readonly matches: readonly SettledMatch[]
+    })

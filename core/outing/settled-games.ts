@@ -1,0 +1,129 @@
+import type { HoleKey } from '#core/card/score.ts'
+import type { BallStrokes, GameResult, MatchLine, SideHole, TotalLine } from '#core/formats/game-result.ts'
+import { formatMatchState } from '#core/formats/match-text.ts'
+import { must, unreachable } from '#core/values/assert.ts'
+import { formatDecimal } from '#core/values/decimal.ts'
+import { type Fraction, roundHalfUp } from '#core/values/fraction.ts'
+import type { BallId } from '#core/values/ids.ts'
+import type { Game, Outing } from './outing.ts'
+import type { Results } from './results.ts'
+import type {
+  SettledCourseHandicap,
+  SettledGame,
+  SettledGameHead,
+  SettledHole,
+  SettledLine,
+  SettledMatch,
+  SettledMatchHole,
+  SettledSideHole,
+  SettledStrokes,
+} from './settle-output-games.ts'
+
+/** Every game with its settings and what it comes to. */
+export const settledGames = (outing: Outing, results: Results): SettledGame[] =>
+  outing.games.map(game => settledGame(outing, game, must(results.games.get(game.id), 'every game has a result')))
+
+function settledGame(outing: Outing, game: Game, result: GameResult): SettledGame {
+  const head = headOf(game)
+  switch (result.kind) {
+    case 'gap':
+      return { ...head, kind: 'gap', gaps: result.gaps.map(({ code, ball, setting }) => ({ code, ball, setting })) }
+    case 'total':
+      return {
+        ...head,
+        kind: 'total',
+        unit: result.unit,
+        strokes: strokesOf(result.strokes),
+        lines: result.lines.map(line => settledLine(outing, line)),
+      }
+    case 'match':
+      return {
+        ...head,
+        kind: 'match',
+        strokes: strokesOf(result.strokes),
+        matches: result.matches.map(line => settledMatch(outing, line)),
+      }
+    default:
+      return unreachable(result)
+  }
+}
+
+const headOf = (game: Game): SettledGameHead => ({
+  id: game.id,
+  group: game.group,
+  format: game.format,
+  sides: game.sides,
+  settings: {
+    allowance: game.allowancePercent,
+    rounding: game.rounding,
+    nineHoleIndex: game.nineHoleIndex,
+    matchStrokes: game.matchStrokes,
+  },
+})
+
+/** `7/1` taken apart. */
+export function settledHole(key: HoleKey): SettledHole {
+  const [hole = 0, lap = 0] = key.split('/').map(Number)
+  return { hole, lap }
+}
+
+export const settledCourseHandicap = (exact: Fraction): SettledCourseHandicap => ({
+  unrounded: formatDecimal(exact),
+  rounded: roundHalfUp(exact),
+})
+
+const strokesOf = (strokes: ReadonlyMap<BallId, BallStrokes>): SettledStrokes[] =>
+  [...strokes].map(([ball, of]) => ({
+    ball,
+    courseHandicap: of.courseHandicap === null ? null : settledCourseHandicap(of.courseHandicap),
+    playingHandicap: of.playingHandicap,
+    strokes: of.strokes,
+    byHole: [...of.byHole].map(([key, count]) => ({ ...settledHole(key), strokes: count })),
+  }))
+
+const sideHole = (side: SideHole): SettledSideHole => ({
+  kind: side.kind,
+  value: side.kind === 'value' ? side.value : null,
+  values: side.kind === 'two' ? side.values : [],
+  balls: side.kind === 'value' ? side.balls : [],
+})
+
+const namesOf = (outing: Outing, side: readonly BallId[]): string[] =>
+  side.map(ball => outing.balls.get(ball)?.name ?? ball)
+
+const settledLine = (outing: Outing, line: TotalLine): SettledLine => ({
+  side: line.side,
+  names: namesOf(outing, line.side),
+  place: line.place,
+  isTied: line.isTied,
+  total: line.total,
+  overPar: line.overPar,
+  through: line.through,
+  isFinished: line.isFinished,
+  isNoReturn: line.isNoReturn,
+  holes: [...line.byHole].map(([key, side]) => ({ ...settledHole(key), ...sideHole(side) })),
+  unsettled: line.unsettled.map(settledHole),
+})
+
+const settledMatch = (outing: Outing, { sides, state, holes, unsettled }: MatchLine): SettledMatch => ({
+  sides,
+  names: sides.map(side => namesOf(outing, side)),
+  text: formatMatchState(state),
+  leader: state.leader,
+  winner: state.winner,
+  lead: state.lead,
+  holesPlayed: state.holesPlayed,
+  toPlay: state.toPlay,
+  gaps: state.gaps,
+  isDormie: state.dormie,
+  isFinished: state.result !== null,
+  holes: holes.map(matchHole),
+  unsettled: unsettled.map(settledHole),
+})
+
+const matchHole = ({ key, result, values }: MatchLine['holes'][number]): SettledMatchHole => ({
+  ...settledHole(key),
+  result: typeof result === 'number' ? result : null,
+  outcomes: typeof result === 'object' && result !== null ? result.two : [],
+  values: values.map(sideHole),
+})

@@ -1,0 +1,122 @@
+import type { CardScore, ScoreEntry } from '#core/card/card.ts'
+import { type HoleKey, holeKey } from '#core/card/score.ts'
+import type { BallId } from '#core/values/ids.ts'
+import { courseHoleOf, handicapOfPlayer, orderOfBall } from './game-input-of.ts'
+import type { Ball, Outing, Player } from './outing.ts'
+import type { Results } from './results.ts'
+import type {
+  SettledBall,
+  SettledCardHole,
+  SettledEntry,
+  SettledPlayer,
+  SettledThree,
+  SettleOutput,
+} from './settle-output.ts'
+import { settledCourseHandicap, settledGames, settledHole } from './settled-games.ts'
+
+/** What `settle` prints: an outing and all that is computed from it. */
+export function settledOf(outing: Outing, results: Results): SettleOutput {
+  const games = settledGames(outing, results)
+  const { title, day, length, rules, main } = outing
+  return {
+    sixThrees: 'settled',
+    version: 1,
+    outing: { title, day, length, rules, main },
+    course: courseOf(outing),
+    players: [...outing.players.values()].map(player => settledPlayer(outing, player)),
+    groups: [...outing.groups.values()].map(({ id, name, balls, round, extra }) => ({
+      id,
+      name,
+      balls,
+      order: round,
+      extra,
+    })),
+    games,
+    cards: [...outing.balls.values()].map(ball => settledBall(outing, results, ball)),
+    twoScores: [...outing.cards].flatMap(([ball, { scores }]) => twoScoresOf(ball, scores)),
+    late: outing.late.map(late => ({ ...place(late), closed: late.closed })),
+    stray: outing.stray.map(stray => ({ ...place(stray), group: stray.group })),
+    lateFacts: outing.lateFacts.map(({ key, standing: { value, op }, closed }) => ({ key, value, op, closed })),
+    doubts: outing.doubts.map(({ key, standings }) => ({
+      key,
+      values: standings.map(({ value, op }) => ({ value, op })),
+    })),
+    newer: outing.newer,
+    gaps: games.flatMap(game => (game.kind === 'gap' ? game.gaps.map(gap => ({ ...gap, game: game.id })) : [])),
+  }
+}
+
+const courseOf = (outing: Outing): SettleOutput['course'] => ({
+  name: outing.courseName,
+  holes: [...outing.holes].map(([hole, { par, index }]) => ({ hole, par, index })),
+  tees: [...outing.tees].map(([id, { name }]) => ({ id, name })),
+})
+
+function settledPlayer(outing: Outing, player: Player): SettledPlayer {
+  const { id, name, tee, handicap } = player
+  const found = handicapOfPlayer(outing, player)
+  return {
+    id,
+    name,
+    tee,
+    handicap,
+    courseHandicap: found.kind === 'course' ? settledCourseHandicap(found.exact) : null,
+  }
+}
+
+function settledBall(outing: Outing, results: Results, ball: Ball): SettledBall {
+  const { round, extra } = orderOfBall(outing, ball)
+  const levels = results.cards.get(ball.id)?.levels
+  const threes = results.cards.get(ball.id)?.threes ?? []
+  const holes = [...round, ...extra].map((played, order): SettledCardHole => {
+    const found = cardScore(outing, ball.id, holeKey(played))
+    return {
+      ...played,
+      isScheduled: order < round.length,
+      kind: found.kind,
+      score: found.kind === 'one' ? found.score : null,
+      scores: found.kind === 'two' ? [...new Set(found.entries.map(({ score }) => score))] : [],
+      par: courseHoleOf(outing, ball, played)?.par ?? null,
+      level: levels?.get(holeKey(played)) ?? null,
+    }
+  })
+  return {
+    ball: ball.id,
+    name: ball.name,
+    players: ball.players,
+    group: ball.group,
+    isClosed: outing.cards.get(ball.id)?.isClosed ?? false,
+    holes,
+    threes: threes.map((three): SettledThree => ({ ...three, holes: three.holes.map(settledHole) })),
+    overLevel: sumOfKnown(threes.map(({ overLevel }) => overLevel)),
+  }
+}
+
+const cardScore = (outing: Outing, ball: BallId, key: HoleKey): CardScore =>
+  outing.cards.get(ball)?.scores.get(key) ?? { kind: 'none' }
+
+function sumOfKnown(numbers: readonly (number | null)[]): number | null {
+  const known = numbers.filter(each => each !== null)
+  return known.length === 0 ? null : known.reduce((sum, each) => sum + each, 0)
+}
+
+const entryOf = ({ score, record, key, op, device, at }: ScoreEntry): SettledEntry => ({
+  score,
+  record,
+  key,
+  op,
+  device,
+  at,
+})
+
+const place = (entry: ScoreEntry & { readonly ball: BallId; readonly hole: number; readonly lap: number }) => ({
+  ball: entry.ball as string,
+  hole: entry.hole,
+  lap: entry.lap,
+  ...entryOf(entry),
+})
+
+const twoScoresOf = (ball: BallId, scores: ReadonlyMap<HoleKey, CardScore>): SettleOutput['twoScores'] =>
+  [...scores].flatMap(([key, score]) =>
+    score.kind === 'two' ? [{ ball, ...settledHole(key), entries: score.entries.map(entryOf) }] : [],
+  )
