@@ -12,7 +12,7 @@ import { type HeldOp, waitingMark } from './held-op.ts'
 import { type Holding, waitingOps } from './holding.ts'
 import { type Act, createKeeper } from './keeper.ts'
 import type { Link } from './link.ts'
-import type { LogStore, StoredLog } from './log-store.ts'
+import type { LogRecord, LogStore, StoredLog } from './log-store.ts'
 import { renamed } from './rename.ts'
 import { createSession } from './session.ts'
 
@@ -35,6 +35,8 @@ export interface EngineParts {
   readonly changed: (onDisk: boolean) => void
 }
 
+type Noted = 'invite' | 'invites' | 'title' | 'day' | 'courseName' | 'label'
+
 /** One open log on one phone: what it holds, what it says at its foot, and what can be done to it. */
 export interface Engine {
   readonly holding: () => Holding
@@ -45,8 +47,8 @@ export interface Engine {
   readonly bring: (texts: readonly string[]) => Promise<void>
   /** Takes a refused op off the list; its number stays spent. */
   readonly forget: (op: OpId) => Promise<void>
-  /** Shows another invite to the server from here on. */
-  readonly show: (invite: StoredLog['record']['invite']) => Promise<void>
+  /** Notes beside the ops: an invite made or shown, the title to list the log by. */
+  readonly note: (notes: Partial<Pick<LogRecord, Noted>>) => Promise<void>
   readonly connect: () => void
   readonly disconnect: () => void
   readonly wake: () => void
@@ -84,7 +86,7 @@ export function createEngine({ store, link, clock, inventions, stored, isSaved, 
       session.kick()
     },
     forget: id => keeper.change(({ ops }) => (ops.get(id)?.mark.kind === 'refused' ? { remove: [id] } : null)),
-    show: invite => keeper.change(() => ({ record: record => ({ ...record, invite }) })),
+    note: notes => keeper.change(() => ({ record: record => ({ ...record, ...notes }) })),
     connect: session.connect,
     disconnect: session.disconnect,
     wake: session.wake,

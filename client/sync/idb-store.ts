@@ -147,7 +147,7 @@ async function appendOp(db: Database, log: LogId, make: (draw: Draw) => HeldOp, 
     if (!record) throw new Error(`no log ${log}`)
     const held = make(record)
     tries.push(held)
-    await Promise.all([ops.add(rowOfHeld(held)), logs.put(afterDraw(record))])
+    await Promise.all([ops.add(rowOfHeld(held)), logs.put(afterDraw(record, held))])
     return held
   }
   const [held] = await Promise.all([work(), tx.done])

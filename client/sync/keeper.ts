@@ -1,10 +1,11 @@
 import { nextTick, type Op, opIdOf, textOfOp } from '#core/log/op.ts'
 import type { OpId } from '#core/values/ids.ts'
+import { parseOp } from '#shared/op.ts'
 import type { Clock } from './clock.ts'
 import type { Foot } from './foot.ts'
 import { type HeldOp, waitingMark } from './held-op.ts'
 import { type Holding, holdingAfter, holdingOf } from './holding.ts'
-import type { Change, Draw, LogRecord, LogStore, StoredLog } from './log-store.ts'
+import { afterDraw, type Change, type Draw, type LogStore, type StoredLog } from './log-store.ts'
 
 /** What an act says, made from what is held at the moment of writing; null when there is nothing to say. */
 export type Act = (holding: Holding) => Pick<Op, 'scope' | 'act' | 'facts'> | null
@@ -107,8 +108,9 @@ export function createKeeper({ store, clock, stored, isSaved, changed }: KeeperP
       const done = enqueue(async () => {
         const said = act(holding)
         if (said === null || said.facts.length === 0) return null
+        assertSound(heldOfAct(holding, holding.record, clock.now(), said))
         const held = await append(draw => heldOfAct(holding, draw, clock.now(), said))
-        holding = holdingAfter(holding, { put: [held], record: record => afterOp(record, held) })
+        holding = holdingAfter(holding, { put: [held], record: record => afterDraw(record, held) })
         return held
       })
       changed(false)
@@ -147,11 +149,11 @@ function heldOfAct(
   return { op, text: textOfOp(op), seq: null, serverAt: null, carrier: null, mark: waitingMark, place }
 }
 
-const afterOp = (record: LogRecord, { op, place }: HeldOp): LogRecord => ({
-  ...record,
-  nextN: op.device === record.device ? Math.max(record.nextN, op.n + 1) : record.nextN,
-  nextPlace: Math.max(record.nextPlace, place + 1),
-})
+/** An act that no server would store is a fault of ours, found before a number is spent on it. */
+function assertSound({ text, op }: HeldOp): void {
+  const parsed = parseOp(text)
+  if (!parsed.ok) throw new Error(`${op.act}: ${parsed.error.code} at ${parsed.error.path}`)
+}
 
 /** What makes a page's holding the one on the disk. */
 function changeTo({ ops }: Holding, loaded: StoredLog): Change {

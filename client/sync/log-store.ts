@@ -65,11 +65,12 @@ export interface LogStore {
   remove(log: LogId): Promise<void>
 }
 
-/** The record after an op of this name was drawn. */
-export const afterDraw = (record: LogRecord): LogRecord => ({
+/** The record after this op was made for the name drawn from it. */
+export const afterDraw = (record: LogRecord, { op, place }: HeldOp): LogRecord => ({
   ...record,
-  nextN: record.nextN + 1,
-  nextPlace: record.nextPlace + 1,
+  nextN: op.device === record.device ? Math.max(record.nextN, op.n + 1) : record.nextN,
+  nextPlace: Math.max(record.nextPlace, place + 1),
+  at: Math.max(record.at, op.at),
 })
 
 /** Of two records of one log the newer, with the larger of the numbers drawn. */

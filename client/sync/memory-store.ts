@@ -48,7 +48,7 @@ function countWaiting(ops: Iterable<HeldOp>): number {
 
 function appendTo(kept: Kept, make: (draw: Draw) => HeldOp): HeldOp {
   const held = make(kept.record)
-  kept.record = afterDraw(kept.record)
+  kept.record = afterDraw(kept.record, held)
   kept.ops.set(opIdOf(held.op), held)
   return held
 }

@@ -304,8 +304,8 @@ export function createSession({ keeper, link, clock, rename, changed }: SessionP
     if (isNew) {
       connection++
       isPaused = false
+      tried.clear()
     }
-    tried.clear()
     say(() => (isSlow = false))
     catchUp()
   }

@@ -294,7 +294,7 @@ describe('identity taken', () => {
 
   test('without an invite it stays visible as refused and holds up nothing', async () => {
     const alder = await startLive()
-    await alder.engine.show(null)
+    await alder.engine.note({ invite: null })
     server.judge = text => (text.includes('/8/1/') ? { kind: 'refused', code: 'identity taken', path: 'n' } : null)
     await alder.say(eighth, 5)
     await alder.say(ninth, 4)

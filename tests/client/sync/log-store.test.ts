@@ -124,7 +124,7 @@ describe('the IndexedDB store', () => {
     await store.append(quillmoor, heldOf)
     const loaded = await store.load(quillmoor)
     expect(loaded?.ops.map(({ op }) => op.n)).toEqual([1])
-    expect(loaded?.record).toEqual(afterDraw(makeRecord()))
+    expect(loaded?.record).toEqual(afterDraw(makeRecord(), makeHeld()))
   })
 
   test('keeps a row that it cannot read and shows the others', async () => {
