@@ -1,0 +1,23 @@
+/** Small choices that this phone keeps for itself; losing one does no harm. */
+export type RememberedName = 'look' | 'draft' | `whose-${string}`
+
+const keyOf = (name: RememberedName): string => `six-threes.${name}`
+
+/** What was kept, or null; also where the browser keeps nothing. */
+export function remembered(name: RememberedName): string | null {
+  try {
+    return localStorage.getItem(keyOf(name))
+  } catch {
+    return null
+  }
+}
+
+/** Keeps it, or forgets it with null. */
+export function remember(name: RememberedName, value: string | null): void {
+  try {
+    if (value === null) localStorage.removeItem(keyOf(name))
+    else localStorage.setItem(keyOf(name), value)
+  } catch {
+    // A browser that keeps nothing asks again next time.
+  }
+}

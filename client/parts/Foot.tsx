@@ -1,0 +1,28 @@
+import { useOuting } from '../state/use-outing.ts'
+import { say } from '../words/say.ts'
+import { FootItems } from './FootItems.tsx'
+
+/** Where the scores are, in words that are true at every moment. */
+export function Foot() {
+  const phone = useOuting(({ foot }) => foot.phone)
+  const waiting = useOuting(({ foot }) => foot.waiting)
+  const link = useOuting(({ foot }) => foot.link)
+  return (
+    <div className="foot">
+      <div className="foot-words" role="status" aria-live="polite">
+        {phone === 'saved' ? (
+          <span className="foot-word">{say('foot-phone')}</span>
+        ) : (
+          <span className="foot-word open">{say(phone === 'saving' ? 'foot-saving' : 'foot-failing')}</span>
+        )}
+        {waiting > 0 ? (
+          <span className="foot-word open">{say('foot-to-send', { n: waiting })}</span>
+        ) : (
+          <span className="foot-word">{say('foot-server')}</span>
+        )}
+        {link === 'away' && <span>{say('foot-away')}</span>}
+      </div>
+      <FootItems />
+    </div>
+  )
+}

@@ -1,0 +1,61 @@
+import type { HoleScore } from '#core/card/score.ts'
+import { type Fact, type Op, opIdOf, withdrawn } from '#core/log/op.ts'
+import type { KeyParts } from '#core/outing/facts.ts'
+import { parseKey } from '#core/outing/keys.ts'
+import type { Outing } from '#core/outing/outing.ts'
+import type { DeviceId, OpId } from '#core/values/ids.ts'
+import type { HeldOp } from '../state/outing-store.ts'
+import { formatOrdinal, formatScore } from '../words/figures.ts'
+import { say } from '../words/say.ts'
+
+/** The ops held here by identity: what a correction replaced is read from them. */
+export type HeldById = ReadonlyMap<OpId, Op>
+
+export const heldById = (history: readonly HeldOp[]): HeldById => new Map(history.map(({ op }) => [opIdOf(op), op]))
+
+/** Whose phone, by the name it gave. */
+export const whoOf = (outing: Outing | null, device: DeviceId): string =>
+  outing?.phones.get(device)?.label ?? say('nobody')
+
+/** One act as one line: "Birch changed Rowan's 8th from 5 to 6". */
+export function lineOfOp(op: Op, outing: Outing | null, held: HeldById | null): string {
+  const who = whoOf(outing, op.device)
+  const parts = op.facts.map(({ key }) => parseKey(key))
+  const kinds = new Set(parts.map(each => each?.kind))
+  const scoreAt = parts.findIndex(each => each?.kind === 'score')
+  const [fact, at] = [op.facts[scoreAt], parts[scoreAt]]
+  if (kinds.has('course') || kinds.has('length')) return say('history-started', { who })
+  if (kinds.has('closeBall')) return say(isAllWithdrawn(op) ? 'history-opened' : 'history-closed', { who })
+  if (fact && at) return scoreLine(fact, at, who, outing, held)
+  if (kinds.has('key')) return say('history-joined', { who })
+  if (kinds.has('invite')) return say('history-invited', { who })
+  return say('history-other', { who, act: op.act })
+}
+
+const isAllWithdrawn = (op: Op): boolean => op.facts.every(({ value }) => value === withdrawn)
+
+function scoreLine(fact: Fact, at: KeyParts, who: string, outing: Outing | null, held: HeldById | null): string {
+  const player = (at.ball && outing?.balls.get(at.ball)?.name) || String(at.ball)
+  const fill = { who, player, hole: formatOrdinal(at.hole ?? 0) }
+  if (fact.value === withdrawn) return say('history-cleared', fill)
+  const score = formatScore(fact.value as HoleScore)
+  const before = held ? valuesReplaced(fact, held) : []
+  if (before.length > 1) return say('history-chose', { ...fill, score })
+  const [from] = before
+  if (from === undefined) return say('history-score', { ...fill, score })
+  return say('history-changed', { ...fill, score, from })
+}
+
+/** The different scores that the fact took the place of. */
+function valuesReplaced(fact: Fact, held: HeldById): readonly string[] {
+  const values = fact.replaces.flatMap(id => {
+    const value = held.get(id)?.facts.find(({ key }) => key === fact.key)?.value
+    return value === undefined || value === withdrawn ? [] : [formatScore(value as HoleScore)]
+  })
+  return [...new Set(values)]
+}
+
+/** True for a correction of a score that stood: the acts that other phones are told of in one line. */
+export function isCorrection(op: Op, held: HeldById): boolean {
+  return op.facts.some(fact => parseKey(fact.key)?.kind === 'score' && valuesReplaced(fact, held).length > 0)
+}

@@ -1,0 +1,44 @@
+import type { MatchHoleResult, MatchLine } from '#core/formats/game-result.ts'
+import { formatMatchResult, type MatchState } from '#core/formats/match-state.ts'
+import type { Outing } from '#core/outing/outing.ts'
+import type { BallId } from '#core/values/ids.ts'
+import { formatList } from '../words/figures.ts'
+import { say } from '../words/say.ts'
+
+/** "Alder & Cedar" */
+export const sideName = (outing: Outing, side: readonly BallId[]): string =>
+  side.map(ball => outing.balls.get(ball)?.name ?? ball).join(' & ')
+
+/** How the match stands, from nobody's view: "2 up", "all square", "won 3 & 2", "halved". */
+export function standOf(state: MatchState): string {
+  if (state.result?.kind === 'halved') return say('halved')
+  if (state.result) return say('won-by', { result: formatMatchResult(state.result) })
+  return state.lead === 0 ? say('all-square') : say('n-up', { n: state.lead })
+}
+
+/** "11 to play", with "dormie" where it is; empty when the match is over. */
+export function toPlayOf(state: MatchState): string {
+  if (state.result) return ''
+  const left = say('n-to-play', { n: state.toPlay })
+  return state.dormie ? `${say('dormie')}, ${left}` : left
+}
+
+/** "2 up, 11 to play" */
+export const stateWords = (state: MatchState): string => [standOf(state), toPlayOf(state)].filter(Boolean).join(', ')
+
+/** The match line in words. */
+export function matchLineWords(outing: Outing, line: MatchLine): string {
+  const [first, second] = line.sides.map(side => sideName(outing, side))
+  const told = line.holes.flatMap(({ key, result }) => {
+    const words = holeWords(result, first ?? '', second ?? '', key.split('/')[0] ?? '')
+    return words === null ? [] : [words]
+  })
+  return say('match-strip', { holes: formatList(told) || say('match-none') })
+}
+
+function holeWords(result: MatchHoleResult, first: string, second: string, hole: string): string | null {
+  if (result === null) return null
+  if (typeof result === 'object') return say('match-two', { hole })
+  if (result === 0) return say('match-halved', { hole })
+  return say('match-won', { hole, side: result === 1 ? first : second })
+}

@@ -1,0 +1,47 @@
+import type { Card } from '#core/card/card.ts'
+import type { HoleKey } from '#core/card/score.ts'
+import type { LevelCard } from '#core/outing/results.ts'
+import { capital, formatOver, formatThree } from '../words/figures.ts'
+import { say } from '../words/say.ts'
+import { type Mark, markOfCardScore } from './mark.ts'
+
+export interface StripBlock {
+  readonly number: number
+  readonly marks: readonly { readonly key: HoleKey; readonly mark: Mark }[]
+  /** "+3" for a closed block, "in play" for the wide one, else empty. */
+  readonly sum: string
+  readonly isWide: boolean
+}
+
+/** The strip of six of one ball. `inPlay` is a hole of the block drawn wide, or null for six equal ones. */
+export function stripOf(card: Card | undefined, level: LevelCard, inPlay: HoleKey | null): readonly StripBlock[] {
+  return level.threes.map(three => {
+    const isWide = inPlay !== null && three.holes.includes(inPlay)
+    const closed = three.isClosed && three.overLevel !== null ? formatOver(three.overLevel) : ''
+    return {
+      number: three.number,
+      marks: three.holes.map(key => ({
+        key,
+        mark: markOfCardScore(card?.scores.get(key), level.levels.get(key) ?? 0),
+      })),
+      sum: isWide ? say('in-play') : closed,
+      isWide,
+    }
+  })
+}
+
+/** The strip in words, for those who do not see it. */
+export function stripWords(player: string, level: LevelCard): string {
+  const blocks = level.threes
+    .filter(({ overLevel }) => overLevel !== null)
+    .map(({ number, overLevel }) => `${formatThree(number)} ${formatOver(overLevel ?? 0)}`)
+  return say('strip-of', { player, blocks: blocks.join(', ') || say('strip-not-played') })
+}
+
+/** The whole card against the level: "+4", or null before a hole is settled. */
+export function overLevelOf(level: LevelCard): number | null {
+  const sums = level.threes.flatMap(({ overLevel }) => (overLevel === null ? [] : [overLevel]))
+  return sums.length === 0 ? null : sums.reduce((sum, each) => sum + each, 0)
+}
+
+export const threeWords = (number: number): string => capital(formatThree(number))

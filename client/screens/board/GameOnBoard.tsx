@@ -1,0 +1,55 @@
+import type { Game, Outing } from '#core/outing/outing.ts'
+import type { Results } from '#core/outing/results.ts'
+import { unreachable } from '#core/values/assert.ts'
+import { say } from '../../words/say.ts'
+import { gameTitle, gapWords } from './board-view.ts'
+import { MatchOnBoard } from './MatchOnBoard.tsx'
+import { TotalOnBoard } from './TotalOnBoard.tsx'
+
+interface Props {
+  readonly outing: Outing
+  readonly results: Results
+  readonly game: Game
+}
+
+/** One game: its lines, its match, or why it waits. */
+export function GameOnBoard({ outing, results, game }: Props) {
+  const result = results.games.get(game.id)
+  const title = gameTitle(game.format)
+  const hasAllowance = game.allowancePercent !== null && game.format !== 'stroke-play-gross'
+  const unit = result?.kind === 'total' ? say(result.unit) : ''
+  return (
+    <section className="board-game" aria-label={title}>
+      <h2 className="board-title">
+        {title}
+        {hasAllowance && <small>{say('board-allowance', { percent: game.allowancePercent ?? 0 })}</small>}
+        <small className="unit">{unit}</small>
+      </h2>
+      {result && <Lines outing={outing} results={results} result={result} />}
+    </section>
+  )
+}
+
+type Result = NonNullable<ReturnType<Results['games']['get']>>
+
+function Lines({ outing, results, result }: { outing: Outing; results: Results; result: Result }) {
+  switch (result.kind) {
+    case 'gap':
+      return (
+        <div className="notice">
+          <p>{say('board-waits', { game: gameTitle(result.format) })}</p>
+          <ul>
+            {result.gaps.map(gap => (
+              <li key={`${gap.code} ${gap.ball} ${gap.setting}`}>{gapWords(outing, gap)}</li>
+            ))}
+          </ul>
+        </div>
+      )
+    case 'total':
+      return <TotalOnBoard outing={outing} results={results} lines={result.lines} />
+    case 'match':
+      return <MatchOnBoard outing={outing} matches={result.matches} />
+    default:
+      return unreachable(result)
+  }
+}

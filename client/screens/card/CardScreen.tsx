@@ -1,0 +1,32 @@
+import { useOuting } from '../../state/use-outing.ts'
+import { say } from '../../words/say.ts'
+import { groupShown } from '../hole/hole-view.ts'
+import { OutingPage } from '../outing/OutingPage.tsx'
+import { CardTable } from './CardTable.tsx'
+import { CloseCards } from './CloseCards.tsx'
+import { Files } from './Files.tsx'
+import { History } from './History.tsx'
+import { LateScores } from './LateScores.tsx'
+
+/** Check, close, take away: the end of a round. */
+export function CardScreen() {
+  const outing = useOuting(store => store.outing)
+  const results = useOuting(store => store.results)
+  const own = useOuting(store => store.me?.group ?? null)
+  const log = useOuting(store => store.log)
+  if (!outing || !results || !log) return null
+  const group = groupShown(outing, own)
+  return (
+    <OutingPage tab="card">
+      <div>
+        <h1>{say('card-title')}</h1>
+        <p className="quiet">{[outing.title, outing.day].filter(Boolean).join(' · ')}</p>
+      </div>
+      {group && <CardTable log={log} outing={outing} results={results} group={group} />}
+      {group && <CloseCards outing={outing} group={group} />}
+      <LateScores outing={outing} />
+      <Files />
+      <History />
+    </OutingPage>
+  )
+}

@@ -1,0 +1,55 @@
+import { closeBallFacts, reopenBallFacts } from '#core/outing/acts.ts'
+import type { Group, Outing } from '#core/outing/outing.ts'
+import { useWork } from '../../parts/use-work.ts'
+import { act } from '../../state/actions.ts'
+import { useOuting } from '../../state/use-outing.ts'
+import { say } from '../../words/say.ts'
+import { openWords } from './card-view.ts'
+
+/** What is open still, and the desk's close. */
+export function CloseCards({ outing, group }: { readonly outing: Outing; readonly group: Group }) {
+  const isDesk = useOuting(store => store.me?.role === 'desk')
+  const { isWorking, work } = useWork()
+  const open = openWords(outing, group)
+  const isClosed = group.balls.every(ball => outing.cards.get(ball)?.isClosed)
+  const toClose = group.balls.filter(ball => !outing.cards.get(ball)?.isClosed)
+  return (
+    <div>
+      {open.length === 0 ? <p>{say('card-complete')}</p> : <Open lines={open} />}
+      {isClosed && <p>{say('card-is-closed')}</p>}
+      {isDesk && !isClosed && (
+        <>
+          <p className="quiet">{say('card-close-hint')}</p>
+          <button
+            type="button"
+            className="button loud"
+            disabled={isWorking || closeBallFacts(outing, toClose).length === 0}
+            onClick={() => work(() => act('close cards', closeBallFacts(outing, toClose)))}
+          >
+            {say('card-close')}
+          </button>
+        </>
+      )}
+      {isDesk && isClosed && (
+        <button
+          type="button"
+          className="button"
+          disabled={isWorking}
+          onClick={() => work(() => act('open cards', reopenBallFacts(group.balls)))}
+        >
+          {say('card-open')}
+        </button>
+      )}
+    </div>
+  )
+}
+
+function Open({ lines }: { readonly lines: readonly string[] }) {
+  return (
+    <ul className="notice">
+      {lines.map(line => (
+        <li key={line}>{line}</li>
+      ))}
+    </ul>
+  )
+}

@@ -1,0 +1,40 @@
+import { useEffect, useState } from 'react'
+import { exportFile } from '../../state/actions.ts'
+import { useOuting } from '../../state/use-outing.ts'
+import { say } from '../../words/say.ts'
+
+/** The outing as files, made from what stands on this phone now. */
+export function Files() {
+  return (
+    <section className="section" aria-label={say('files-title')}>
+      <h2>{say('files-title')}</h2>
+      <FileLink form="whole" />
+      <FileLink form="plain" />
+      <p className="quiet">{say('files-hint')}</p>
+    </section>
+  )
+}
+
+interface FileHere {
+  readonly name: string
+  readonly url: string
+}
+
+function FileLink({ form }: { readonly form: 'whole' | 'plain' }) {
+  const history = useOuting(store => store.history)
+  const [file, setFile] = useState<FileHere | null>(null)
+  useEffect(() => {
+    // Made again whenever an act comes in, so that the link always gives what the page shows.
+    if (history.length === 0) return
+    const { name, text } = exportFile(form)
+    const url = URL.createObjectURL(new Blob([text], { type: 'application/json' }))
+    setFile({ name, url })
+    return () => URL.revokeObjectURL(url)
+  }, [form, history])
+  if (file === null) return null
+  return (
+    <a className="button" href={file.url} download={file.name}>
+      {say(form === 'whole' ? 'file-whole' : 'file-plain')}
+    </a>
+  )
+}

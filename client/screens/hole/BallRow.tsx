@@ -1,0 +1,59 @@
+import { useState } from 'react'
+import { type HoleScore, holeKey, type PlayedHole } from '#core/card/score.ts'
+import type { Outing } from '#core/outing/outing.ts'
+import type { Results } from '#core/outing/results.ts'
+import type { BallId } from '#core/values/ids.ts'
+import { fire } from '../../parts/fire.ts'
+import { candidatesOf } from '../../parts/mark.ts'
+import { chooseScore, enterScore } from '../../state/actions.ts'
+import { formatScore } from '../../words/figures.ts'
+import { say } from '../../words/say.ts'
+import { strokesHere } from './hole-view.ts'
+import { Keys } from './Keys.tsx'
+import { MoreKeys } from './MoreKeys.tsx'
+import { Ticks } from './Ticks.tsx'
+import { TwoScores } from './TwoScores.tsx'
+
+interface Props {
+  readonly outing: Outing
+  readonly results: Results
+  readonly ball: BallId
+  readonly at: PlayedHole
+  readonly isYou: boolean
+  /** False on a phone that only watches. */
+  readonly canScore: boolean
+}
+
+/** One player on this hole: strokes here, and the keys. */
+export function BallRow({ outing, results, ball, at, isYou, canScore }: Props) {
+  const [isMore, setMore] = useState(false)
+  const key = holeKey(at)
+  const player = outing.balls.get(ball)?.name ?? ball
+  const card = outing.cards.get(ball)
+  const found = card?.scores.get(key) ?? { kind: 'none' as const }
+  const level = results.cards.get(ball)?.levels.get(key) ?? outing.holes.get(at.hole)?.par ?? 4
+  const chosen = found.kind === 'one' ? found.score : null
+  const put = (score: HoleScore | null): void => {
+    setMore(false)
+    if (score === chosen) return
+    if (found.kind === 'two' && score !== null) fire(chooseScore({ ball, ...at, score }))
+    else fire(enterScore({ ball, ...at, score }))
+  }
+  const shared = { player, chosen, candidates: candidatesOf(found) }
+  return (
+    <section className="ball-row" aria-label={player}>
+      <div className="ball-head">
+        <h2>{player}</h2>
+        {isYou && <span className="quiet">{say('you')}</span>}
+        <Ticks strokes={strokesHere(results, ball, key)} />
+        {found.kind === 'two' && (
+          <TwoScores player={player} outing={outing} found={found} level={level} onScore={put} />
+        )}
+      </div>
+      {!canScore && <p>{chosen === null ? say('not-yet') : formatScore(chosen)}</p>}
+      {canScore && isMore && <MoreKeys {...shared} onScore={put} onBack={() => setMore(false)} />}
+      {canScore && !isMore && <Keys {...shared} level={level} onScore={put} onMore={() => setMore(true)} />}
+      {card?.isClosed && <p className="quiet">{say('card-closed')}</p>}
+    </section>
+  )
+}

@@ -1,0 +1,58 @@
+import type { PlayedHole } from '#core/card/score.ts'
+import type { MatchLine } from '#core/formats/game-result.ts'
+import type { Outing, Player } from '#core/outing/outing.ts'
+import { sideName, standOf, toPlayOf } from '../../parts/match-view.ts'
+import { say } from '../../words/say.ts'
+
+interface Props {
+  readonly outing: Outing
+  readonly at: PlayedHole
+  readonly match: MatchLine | null
+  /** Whose tee gives the length. */
+  readonly player: Player | null
+}
+
+/** The hole's number, par, index and length, and how the match stands. */
+export function HoleHead({ outing, at, match, player }: Props) {
+  const hole = outing.holes.get(at.hole)
+  const tee = player?.tee ? outing.tees.get(player.tee) : undefined
+  const length = tee?.lengths?.byHole[at.hole - 1]
+  const unit = tee?.lengths?.unit === 'metres' ? 'length-metres' : 'length-yards'
+  return (
+    <div className="hole-head">
+      <h1>
+        <span className="hidden">{say('hole')} </span>
+        {at.hole}
+      </h1>
+      <p className="hole-facts">
+        <strong>{hole ? say('par-n', { par: hole.par }) : ''}</strong>
+        <br />
+        {hole && say('index-n', { index: hole.index })}
+        {length !== undefined && (
+          <>
+            <br />
+            {say(unit, { length })}
+          </>
+        )}
+      </p>
+      {match && <MatchStand outing={outing} match={match} />}
+    </div>
+  )
+}
+
+function MatchStand({ outing, match }: { readonly outing: Outing; readonly match: MatchLine }) {
+  const { leader } = match.state
+  const ahead = leader === null ? null : match.sides[leader === 'A' ? 0 : 1]
+  return (
+    <p className="hole-match">
+      <strong>{standOf(match.state)}</strong>
+      {ahead && (
+        <>
+          {sideName(outing, ahead)}
+          <br />
+        </>
+      )}
+      {toPlayOf(match.state)}
+    </p>
+  )
+}

@@ -1,0 +1,80 @@
+import { holeKey, type PlayedHole } from '#core/card/score.ts'
+import type { Group, Outing } from '#core/outing/outing.ts'
+import type { Results } from '#core/outing/results.ts'
+import type { BallId, LogId } from '#core/values/ids.ts'
+import { Strip } from '../../parts/Strip.tsx'
+import { stripOf, stripWords } from '../../parts/strip-view.ts'
+import { useOuting } from '../../state/use-outing.ts'
+import { OutingPage } from '../outing/OutingPage.tsx'
+import { BallRow } from './BallRow.tsx'
+import { HoleHead } from './HoleHead.tsx'
+import { holesOf, matchShown, threeJustClosed } from './hole-view.ts'
+import { News } from './News.tsx'
+import { OtherBalls } from './OtherBalls.tsx'
+import { Turn } from './Turn.tsx'
+import { WhoseChoice } from './WhoseChoice.tsx'
+import { useWhose, type Whose } from './whose-scores.ts'
+
+interface Props {
+  readonly log: LogId
+  readonly outing: Outing
+  readonly results: Results
+  readonly group: Group
+  readonly at: PlayedHole
+}
+
+/** One hole: the strip on top, a row a player, the next hole at the bottom. */
+export function HolePage({ log, outing, results, group, at }: Props) {
+  const me = useOuting(store => store.me)
+  const [whose, setWhose] = useWhose(log, outing, me)
+  const scored = ballsScored(group, whose)
+  const shown = whose.ball ?? group.balls[0]
+  const canScore = me?.role !== 'viewer'
+  const turn = (
+    <Turn log={log} holes={holesOf(group)} at={at} closedThree={threeJustClosed(outing, results, scored, at)} />
+  )
+  return (
+    <OutingPage tab="hole" above={turn}>
+      {shown && <StripOnTop outing={outing} results={results} ball={shown} at={at} />}
+      <HoleHead
+        outing={outing}
+        at={at}
+        match={matchShown(results, group.balls)}
+        player={outing.players.get(outing.balls.get(shown ?? ('' as BallId))?.players[0] ?? ('' as never)) ?? null}
+      />
+      {scored.map(ball => (
+        <BallRow
+          key={`${ball} ${holeKey(at)}`}
+          outing={outing}
+          results={results}
+          ball={ball}
+          at={at}
+          isYou={ball === whose.ball}
+          canScore={canScore}
+        />
+      ))}
+      <OtherBalls outing={outing} balls={group.balls.filter(ball => !scored.includes(ball))} at={at} />
+      <News />
+      {canScore && <WhoseChoice whose={whose} outing={outing} group={group} onWhose={setWhose} />}
+    </OutingPage>
+  )
+}
+
+function ballsScored(group: Group, whose: Whose): readonly BallId[] {
+  if (whose.mode === 'all' || whose.ball === null || !group.balls.includes(whose.ball)) return group.balls
+  return [whose.ball]
+}
+
+interface StripProps {
+  readonly outing: Outing
+  readonly results: Results
+  readonly ball: BallId
+  readonly at: PlayedHole
+}
+
+function StripOnTop({ outing, results, ball, at }: StripProps) {
+  const level = results.cards.get(ball)
+  if (!level) return null
+  const name = outing.balls.get(ball)?.name ?? ball
+  return <Strip blocks={stripOf(outing.cards.get(ball), level, holeKey(at))} label={stripWords(name, level)} hasSums />
+}

@@ -1,0 +1,29 @@
+import type { PlayedHole } from '#core/card/score.ts'
+import { useOuting } from '../../state/use-outing.ts'
+import { say } from '../../words/say.ts'
+import { OutingPage } from '../outing/OutingPage.tsx'
+import { HolePage } from './HolePage.tsx'
+import { groupShown, holeInPlay, holesOf } from './hole-view.ts'
+
+/** The hole that the address names, or the one in play. */
+export function HoleScreen({ hole, lap }: { readonly hole: number | null; readonly lap: number }) {
+  const outing = useOuting(store => store.outing)
+  const results = useOuting(store => store.results)
+  const own = useOuting(store => store.me?.group ?? null)
+  const log = useOuting(store => store.log)
+  if (!outing || !results || !log) return null
+  const group = groupShown(outing, own)
+  if (!group || group.balls.length === 0) return <Nothing words={say('no-balls')} />
+  const asked = holesOf(group).find(each => each.hole === hole && each.lap === lap)
+  const at: PlayedHole | null = asked ?? holeInPlay(outing, group, group.balls)
+  if (!at) return <Nothing words={say('no-holes')} />
+  return <HolePage log={log} outing={outing} results={results} group={group} at={at} />
+}
+
+function Nothing({ words }: { readonly words: string }) {
+  return (
+    <OutingPage tab="hole">
+      <p>{words}</p>
+    </OutingPage>
+  )
+}

@@ -1,0 +1,126 @@
+import { useLocation } from 'wouter'
+import type { HoleKey } from '#core/card/score.ts'
+import type { Outing } from '#core/outing/outing.ts'
+import type { Results, Three } from '#core/outing/results.ts'
+import type { BallId } from '#core/values/ids.ts'
+import { Strip } from '../../parts/Strip.tsx'
+import { stripOf, stripWords, threeWords } from '../../parts/strip-view.ts'
+import { useOuting } from '../../state/use-outing.ts'
+import { formatOver } from '../../words/figures.ts'
+import { say } from '../../words/say.ts'
+import { NowhereScreen } from '../home/NowhereScreen.tsx'
+import { OutingPage } from '../outing/OutingPage.tsx'
+import { holePath } from '../paths.ts'
+import { groupShown, threeOf } from './hole-view.ts'
+import { useWhose } from './whose-scores.ts'
+
+/** Between two threes: the last one closed in a line, the next one opened. */
+export function ResetScreen({ three }: { readonly three: number }) {
+  const outing = useOuting(store => store.outing)
+  const results = useOuting(store => store.results)
+  const me = useOuting(store => store.me)
+  const log = useOuting(store => store.log)
+  const [whose] = useWhose(log, outing, me)
+  const [, go] = useLocation()
+  const group = outing && groupShown(outing, me?.group ?? null)
+  const first = whose.ball ?? group?.balls[0]
+  const level = first && results?.cards.get(first)
+  const next = level?.threes.find(({ number }) => number === three + 1)
+  const [start] = next?.holes ?? []
+  if (!outing || !results || !log || !group || !first || !level || !next || !start) return <NowhereScreen />
+  const balls = whose.mode === 'mine' && whose.ball ? [whose.ball] : group.balls
+  const [hole = 0, lap = 1] = start.split('/').map(Number)
+  const label = stripWords(outing.balls.get(first)?.name ?? first, level)
+  return (
+    <OutingPage tab="hole">
+      <Strip blocks={stripOf(outing.cards.get(first), level, start)} label={label} hasSums />
+      <ClosedLine outing={outing} results={results} balls={balls} three={three} />
+      <h1 className="reset-title">
+        <b>{next.number}</b> <span>{say('fresh-three')}</span>
+      </h1>
+      <NextTable outing={outing} results={results} balls={balls} next={next} />
+      <button type="button" className="button loud" onClick={() => go(holePath(log, { hole, lap }))}>
+        {say('to-hole', { hole })}
+      </button>
+    </OutingPage>
+  )
+}
+
+interface ThreeProps {
+  readonly outing: Outing
+  readonly results: Results
+  readonly balls: readonly BallId[]
+}
+
+function ClosedLine({ outing, results, balls, three }: ThreeProps & { readonly three: number }) {
+  return (
+    <div className="ball-row">
+      <p>{say('three-closed', { three: threeWords(three) })}</p>
+      <p className="spread">
+        {balls.map(ball => {
+          const sum = threeOf(results, ball, three)?.overLevel ?? null
+          return (
+            <span key={ball}>
+              {outing.balls.get(ball)?.name ?? ball} <b>{sum === null ? '' : formatOver(sum)}</b>
+            </span>
+          )
+        })}
+      </p>
+    </div>
+  )
+}
+
+function NextTable({ outing, results, balls, next }: ThreeProps & { readonly next: Three }) {
+  const numbers = next.holes.map(key => Number(key.split('/')[0]))
+  return (
+    <table className="figures">
+      <thead>
+        <tr>
+          <th scope="row">{say('hole')}</th>
+          {numbers.map(hole => (
+            <th key={hole} scope="col">
+              {hole}
+            </th>
+          ))}
+          <th scope="col">{say('level')}</th>
+        </tr>
+      </thead>
+      <tbody>
+        <tr>
+          <th scope="row">{say('par')}</th>
+          {numbers.map(hole => (
+            <td key={hole} className="light">
+              {outing.holes.get(hole)?.par}
+            </td>
+          ))}
+          <td className="light">{next.par}</td>
+        </tr>
+        {balls.map(ball => (
+          <LevelRow key={ball} outing={outing} results={results} ball={ball} three={next.number} holes={next.holes} />
+        ))}
+      </tbody>
+    </table>
+  )
+}
+
+interface RowProps {
+  readonly outing: Outing
+  readonly results: Results
+  readonly ball: BallId
+  readonly three: number
+  readonly holes: readonly HoleKey[]
+}
+
+/** A player's level on each of the next three holes, and the sum that keeps it. */
+function LevelRow({ outing, results, ball, three, holes }: RowProps) {
+  const levels = results.cards.get(ball)?.levels
+  return (
+    <tr>
+      <th scope="row">{outing.balls.get(ball)?.name ?? ball}</th>
+      {holes.map(key => (
+        <td key={key}>{levels?.get(key)}</td>
+      ))}
+      <td>{threeOf(results, ball, three)?.level}</td>
+    </tr>
+  )
+}

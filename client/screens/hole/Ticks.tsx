@@ -1,0 +1,37 @@
+import { say } from '../../words/say.ts'
+import type { StrokesHere } from './hole-view.ts'
+
+/** Strokes received here, as slanted ticks, per game. */
+export function Ticks({ strokes }: { readonly strokes: readonly StrokesHere[] }) {
+  if (strokes.length === 0) return null
+  return (
+    <span className="ball-strokes">
+      {strokes.map(({ word, strokes: count }) => (
+        <span key={word}>
+          {say(word)}
+          <Count count={count} />
+        </span>
+      ))}
+    </span>
+  )
+}
+
+function Count({ count }: { readonly count: number }) {
+  if (count < 0) return <>&nbsp;{say('gives-n', { n: -count })}</>
+  if (count === 0) {
+    return (
+      <span className="ticks">
+        <span aria-hidden="true">{say('no-strokes')}</span>
+        <span className="hidden">{say('none-here')}</span>
+      </span>
+    )
+  }
+  const label = count === 1 ? say('one-stroke') : say('n-strokes', { n: count })
+  return (
+    <span className="ticks" role="img" aria-label={label}>
+      {Array.from({ length: count }, (_, place) => (
+        <span key={`tick ${place + 1}`} className="tick" />
+      ))}
+    </span>
+  )
+}

@@ -1,0 +1,62 @@
+import type { CardScore } from '#core/card/card.ts'
+import type { HoleScore } from '#core/card/score.ts'
+import type { Outing } from '#core/outing/outing.ts'
+import { Bar } from '../../parts/Bar.tsx'
+import { whoOf } from '../../parts/history-line.ts'
+import { candidatesOf, markOfCardScore } from '../../parts/mark.ts'
+import { formatScore } from '../../words/figures.ts'
+import { say } from '../../words/say.ts'
+import { keysRound } from './hole-view.ts'
+
+interface Props {
+  readonly player: string
+  readonly outing: Outing
+  readonly found: Extract<CardScore, { kind: 'two' }>
+  readonly level: number
+  readonly onScore: (score: HoleScore) => void
+}
+
+/** Whose the two scores are, and keys for those that are not among the keys round the level. */
+export function TwoScores({ player, outing, found, level, onScore }: Props) {
+  const candidates = candidatesOf(found)
+  const beyond = candidates.filter(score => !keysRound(level).includes(typeof score === 'number' ? score : -1))
+  return (
+    <>
+      <svg className="two-mark" aria-hidden="true">
+        <line className="mark-line" x1="0" x2="100%" y1={15} y2={15} />
+        <Bar mark={markOfCardScore(found, level)} x={10} width={80} base={15} />
+      </svg>
+      <p className="two-scores">
+        {say('two-scores')}{' '}
+        {candidates.map((score, place) => (
+          <span key={score}>
+            {place > 0 && ', '}
+            <b>{formatScore(score)}</b> {say('two-scores-by')} {writersOf(outing, found, score)}
+          </span>
+        ))}
+        {' · '}
+        <b>{say('choose')}</b>
+      </p>
+      {beyond.length > 0 && (
+        <div className="choices">
+          {beyond.map(score => (
+            <button
+              key={score}
+              type="button"
+              className="button key candidate"
+              aria-label={say('score-key', { player, score: formatScore(score) })}
+              onClick={() => onScore(score)}
+            >
+              {formatScore(score)}
+            </button>
+          ))}
+        </div>
+      )}
+    </>
+  )
+}
+
+function writersOf(outing: Outing, found: Props['found'], score: HoleScore): string {
+  const writers = found.entries.filter(entry => entry.score === score).map(({ device }) => whoOf(outing, device))
+  return [...new Set(writers)].join(' & ')
+}

@@ -1,0 +1,85 @@
+import { type HoleKey, holeKey, type PlayedHole } from '#core/card/score.ts'
+import type { GameResult, MatchLine } from '#core/formats/game-result.ts'
+import type { Group, Outing } from '#core/outing/outing.ts'
+import type { Results, Three } from '#core/outing/results.ts'
+import type { BallId, GroupId } from '#core/values/ids.ts'
+
+/** The group that this phone scores for, or the first one. */
+export function groupShown(outing: Outing, own: GroupId | null): Group | null {
+  const first = [...outing.groups.keys()].sort()[0]
+  return outing.groups.get(own ?? first ?? ('' as GroupId)) ?? null
+}
+
+/** Every hole of the group's order of play, extra holes last. */
+export const holesOf = (group: Group): readonly PlayedHole[] => [...group.round, ...group.extra]
+
+const isSettled = (outing: Outing, ball: BallId, key: HoleKey): boolean =>
+  outing.cards.get(ball)?.scores.get(key)?.kind === 'one'
+
+const isWritten = (outing: Outing, ball: BallId, key: HoleKey): boolean =>
+  (outing.cards.get(ball)?.scores.get(key)?.kind ?? 'none') !== 'none'
+
+/** The hole to open on: the first that is not settled for all these balls, else the last. */
+export function holeInPlay(outing: Outing, group: Group, balls: readonly BallId[]): PlayedHole | null {
+  const open = group.round.find(at => balls.some(ball => !isSettled(outing, ball, holeKey(at))))
+  return open ?? group.round.at(-1) ?? null
+}
+
+/** The three that ends with this hole, once it is settled for all these balls and nothing behind it is written. */
+export function threeJustClosed(
+  outing: Outing,
+  results: Results,
+  balls: readonly BallId[],
+  at: PlayedHole,
+): number | null {
+  const key = holeKey(at)
+  const threes = results.cards.get(balls[0] ?? ('' as BallId))?.threes ?? []
+  const closed = threes.find(({ holes }) => holes.at(-1) === key)
+  const next = closed && threes.find(({ number }) => number === closed.number + 1)
+  if (!closed || !next) return null
+  const isClosed = closed.holes.every(hole => balls.every(ball => isSettled(outing, ball, hole)))
+  const isFresh = next.holes.every(hole => balls.every(ball => !isWritten(outing, ball, hole)))
+  return isClosed && isFresh ? closed.number : null
+}
+
+export const threeOf = (results: Results, ball: BallId, number: number): Three | null =>
+  results.cards.get(ball)?.threes.find(three => three.number === number) ?? null
+
+/** The match that the hole page tells of: the first with one of these balls in it. */
+export function matchShown(results: Results, balls: readonly BallId[]): MatchLine | null {
+  const matches = [...results.games.values()].flatMap(game => (game.kind === 'match' ? game.matches : []))
+  return matches.find(({ sides }) => sides.flat().some(ball => balls.includes(ball))) ?? null
+}
+
+export interface StrokesHere {
+  /** The game's short word: a key of the catalogue. */
+  readonly word: 'match' | 'points' | 'net' | 'singles' | 'four-ball' | 'both' | 'all'
+  readonly strokes: number
+}
+
+/** A ball's strokes on a hole by game; one word where the games agree, nothing where there is none. */
+export function strokesHere(results: Results, ball: BallId, key: HoleKey): readonly StrokesHere[] {
+  const games = [...results.games.values()]
+  const isOneMatch = games.filter(({ kind }) => kind === 'match').length < 2
+  const found = games.flatMap((game): StrokesHere[] => {
+    if (game.kind === 'gap' || game.format === 'stroke-play-gross') return []
+    const strokes = game.strokes.get(ball)?.byHole.get(key)
+    return strokes === undefined ? [] : [{ word: wordOf(game, isOneMatch), strokes }]
+  })
+  const [first, ...rest] = found
+  if (!first || rest.some(({ strokes }) => strokes !== first.strokes)) return found
+  if (first.strokes === 0) return []
+  if (rest.length === 0) return [first]
+  return [{ word: rest.length === 1 ? 'both' : 'all', strokes: first.strokes }]
+}
+
+function wordOf({ format }: GameResult, isOneMatch: boolean): StrokesHere['word'] {
+  if (format === 'stableford') return 'points'
+  if (format === 'stroke-play-net' || format === 'stroke-play-gross' || format === null) return 'net'
+  if (isOneMatch) return 'match'
+  return format === 'singles-match' ? 'singles' : 'four-ball'
+}
+
+/** The five scores round the level; null where there is no such score. */
+export const keysRound = (level: number): readonly (number | null)[] =>
+  [-2, -1, 0, 1, 2].map(step => (level + step >= 1 ? level + step : null))

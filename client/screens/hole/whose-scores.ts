@@ -1,0 +1,36 @@
+import { useState } from 'react'
+import type { Outing } from '#core/outing/outing.ts'
+import type { BallId, LogId } from '#core/values/ids.ts'
+import { remember, remembered } from '../../device/remembered.ts'
+import type { Me } from '../../state/outing-store.ts'
+
+/** Whose scores go in on this phone, and which ball is its owner's. */
+export interface Whose {
+  readonly mode: 'all' | 'mine'
+  readonly ball: BallId | null
+}
+
+function parseWhose(text: string | null): Whose | null {
+  const [mode, ball] = (text ?? '').split(' ')
+  if (mode !== 'all' && mode !== 'mine') return null
+  return { mode, ball: ball ? (ball as BallId) : null }
+}
+
+/** The ball of the player whose name this phone gave. */
+function ballByName(outing: Outing | null, me: Me | null): BallId | null {
+  const found = [...(outing?.balls.values() ?? [])].find(
+    ({ players }) => players.length === 1 && players.some(player => outing?.players.get(player)?.name === me?.label),
+  )
+  return found?.id ?? null
+}
+
+/** The choice made on this phone for this outing, kept by it. */
+export function useWhose(log: LogId | null, outing: Outing | null, me: Me | null): [Whose, (whose: Whose) => void] {
+  const [chosen, setChosen] = useState(() => parseWhose(remembered(`whose-${log}`)))
+  const ball = chosen?.ball ?? ballByName(outing, me)
+  const choose = (whose: Whose): void => {
+    remember(`whose-${log}`, `${whose.mode} ${whose.ball ?? ''}`)
+    setChosen(whose)
+  }
+  return [{ mode: chosen?.mode ?? 'all', ball }, choose]
+}

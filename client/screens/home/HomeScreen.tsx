@@ -1,0 +1,39 @@
+import { Link } from 'wouter'
+import { LookButton } from '../../parts/LookButton.tsx'
+import { say } from '../../words/say.ts'
+import { JoinByLink } from '../join/JoinByLink.tsx'
+import { paths } from '../paths.ts'
+import { OpenFile } from './OpenFile.tsx'
+import { OutingList } from './OutingList.tsx'
+import { PageNotice } from './PageNotice.tsx'
+
+/** Every way in: the outings on this phone, a new one, a link, a file. */
+export function HomeScreen() {
+  return (
+    <div className="page">
+      <main>
+        <div>
+          <h1>{say('product')}</h1>
+          <p className="quiet">{say('product-line')}</p>
+        </div>
+        <Link className="button loud" href={paths.start}>
+          {say('home-start')}
+        </Link>
+        <OutingList />
+        <section className="section" aria-label={say('home-join')}>
+          <h2>{say('home-join')}</h2>
+          <JoinByLink />
+        </section>
+        <section className="section" aria-label={say('home-file')}>
+          <h2>{say('home-file')}</h2>
+          <OpenFile />
+        </section>
+        <section className="section" aria-label={say('share-this-phone')}>
+          <h2>{say('share-this-phone')}</h2>
+          <PageNotice />
+          <LookButton />
+        </section>
+      </main>
+    </div>
+  )
+}

@@ -1,0 +1,46 @@
+import { useEffect, useState } from 'react'
+import { Link } from 'wouter'
+import { listOutings, type OutingSummary } from '../../state/actions.ts'
+import { say } from '../../words/say.ts'
+import { tabPath } from '../paths.ts'
+
+/** The outings on this phone, the last touched first. */
+export function OutingList() {
+  const [outings, setOutings] = useState<readonly OutingSummary[] | null>(null)
+  useEffect(() => {
+    listOutings().then(setOutings, () => setOutings([]))
+  }, [])
+  return (
+    <section className="section" aria-label={say('home-outings')}>
+      <h2>{say('home-outings')}</h2>
+      {outings === null && <p role="status">{say('loading')}</p>}
+      {outings?.length === 0 && <p className="quiet">{say('home-empty')}</p>}
+      {outings && outings.length > 0 && (
+        <ul className="lines outings">
+          {[...outings]
+            .sort((a, b) => b.at - a.at)
+            .map(outing => (
+              <OutingLine key={outing.log} outing={outing} />
+            ))}
+        </ul>
+      )}
+    </section>
+  )
+}
+
+function OutingLine({ outing }: { readonly outing: OutingSummary }) {
+  const { title, courseName, day, waiting } = outing
+  const name = title ?? courseName ?? say('home-untitled')
+  const rest = [
+    courseName === name ? null : courseName,
+    day,
+    waiting > 0 ? say('home-n-to-send', { n: waiting }) : null,
+  ]
+  return (
+    <li>
+      <Link className="plain-link spread" href={tabPath(outing.log, 'hole')}>
+        <b>{name}</b> <span className="quiet">{rest.filter(Boolean).join(' · ')}</span>
+      </Link>
+    </li>
+  )
+}

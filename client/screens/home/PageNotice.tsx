@@ -1,0 +1,20 @@
+import { say } from '../../words/say.ts'
+import { useInstall } from './use-install.ts'
+
+/** What this page can do with no signal, said as it is. */
+export function PageNotice() {
+  const { isInstalled, install } = useInstall()
+  if (!window.isSecureContext) return <p className="notice">{say('home-plain-http')}</p>
+  const canSleep = 'serviceWorker' in navigator
+  return (
+    <>
+      <p>{say(canSleep ? 'home-can-sleep' : 'home-cannot-sleep')}</p>
+      {isInstalled && <p>{say('home-installed')}</p>}
+      {install && !isInstalled && (
+        <button type="button" className="button" onClick={install}>
+          {say('home-install')}
+        </button>
+      )}
+    </>
+  )
+}

@@ -1,0 +1,49 @@
+import { useState } from 'react'
+import { useLocation } from 'wouter'
+import { limits } from '#shared/limits.ts'
+import { Field } from '../../parts/Field.tsx'
+import { useWork } from '../../parts/use-work.ts'
+import { joinOuting } from '../../state/actions.ts'
+import { say, sayCode } from '../../words/say.ts'
+import { tabPath } from '../paths.ts'
+
+/** Asks for a name and joins. */
+export function JoinForm({ link }: { readonly link: string }) {
+  const [name, setName] = useState('')
+  const [fault, setFault] = useState('')
+  const [isUnnamed, setUnnamed] = useState(false)
+  const { isWorking, work } = useWork()
+  const [, go] = useLocation()
+  const join = (): void => {
+    const label = name.trim()
+    setUnnamed(label === '')
+    if (label === '') return
+    work(async () => {
+      const joined = await joinOuting(link, label)
+      if (joined.ok) go(tabPath(joined.value, 'hole'))
+      else setFault(sayCode('join-fault-', joined.error, 'join-fault-other'))
+    })
+  }
+  return (
+    <form
+      className="section"
+      onSubmit={event => {
+        event.preventDefault()
+        join()
+      }}
+    >
+      <Field
+        label={say('join-name')}
+        value={name}
+        onValue={setName}
+        maxLength={limits.nameLength}
+        hint={say('join-name-hint')}
+        fault={isUnnamed ? say('join-name-missing') : undefined}
+      />
+      <div role="alert">{fault && <p className="notice">{fault}</p>}</div>
+      <button type="submit" className="button loud" disabled={isWorking}>
+        {say(isWorking ? 'join-asking' : 'join-go')}
+      </button>
+    </form>
+  )
+}

@@ -1,0 +1,59 @@
+import { lazy, Suspense, useEffect } from 'react'
+import { Link, Route, Switch } from 'wouter'
+import type { LogId } from '#core/values/ids.ts'
+import { fire } from '../../parts/fire.ts'
+import { Loading } from '../../parts/Loading.tsx'
+import { openOuting } from '../../state/actions.ts'
+import { useOuting } from '../../state/use-outing.ts'
+import { say } from '../../words/say.ts'
+import { BoardScreen } from '../board/BoardScreen.tsx'
+import { HoleScreen } from '../hole/HoleScreen.tsx'
+import { ResetScreen } from '../hole/ResetScreen.tsx'
+import { NowhereScreen } from '../home/NowhereScreen.tsx'
+import { paths } from '../paths.ts'
+
+const CardScreen = lazy(async () => ({ default: (await import('../card/CardScreen.tsx')).CardScreen }))
+const ShareScreen = lazy(async () => ({ default: (await import('../share/ShareScreen.tsx')).ShareScreen }))
+
+/** One outing: opens it and shows the part that the address names. */
+export function OutingScreen({ log }: { readonly log: LogId }) {
+  const phase = useOuting(store => store.phase)
+  const isThis = useOuting(store => store.log === log)
+  const hasOuting = useOuting(store => store.outing !== null)
+  useEffect(() => {
+    fire(openOuting(log))
+  }, [log])
+  if (isThis && phase === 'not here') return <NotHere />
+  if (!isThis || phase !== 'open' || !hasOuting) return <Loading />
+  return (
+    <Suspense fallback={<Loading />}>
+      <Switch>
+        <Route path="/o/:log/board" component={BoardScreen} />
+        <Route path="/o/:log/card" component={CardScreen} />
+        <Route path="/o/:log/share" component={ShareScreen} />
+        <Route path="/o/:log/reset/:three">{({ three }) => <ResetScreen three={Number(three)} />}</Route>
+        <Route path="/o/:log/hole?">
+          <HoleScreen hole={null} lap={1} />
+        </Route>
+        <Route path="/o/:log/hole/:hole/:lap?">
+          {({ hole, lap }) => <HoleScreen hole={Number(hole)} lap={Number(lap ?? 1)} />}
+        </Route>
+        <Route component={NowhereScreen} />
+      </Switch>
+    </Suspense>
+  )
+}
+
+function NotHere() {
+  return (
+    <div className="page">
+      <main>
+        <h1>{say('not-here')}</h1>
+        <p>{say('not-here-why')}</p>
+        <Link className="button loud" href={paths.home}>
+          {say('to-home')}
+        </Link>
+      </main>
+    </div>
+  )
+}

@@ -1,0 +1,21 @@
+import type { PlayedHole } from '#core/card/score.ts'
+import type { LogId } from '#core/values/ids.ts'
+
+export const outingTabs = ['hole', 'board', 'card', 'share'] as const
+export type OutingTab = (typeof outingTabs)[number]
+
+/** Paths behind the `#` of the address. */
+export const paths = {
+  home: '/',
+  start: '/start',
+  join: '/join',
+} as const
+
+export const tabPath = (log: LogId, tab: OutingTab): string => `/o/${log}/${tab}`
+
+/** Lap 1 goes without saying. */
+export const holePath = (log: LogId, { hole, lap }: PlayedHole): string =>
+  lap === 1 ? `/o/${log}/hole/${hole}` : `/o/${log}/hole/${hole}/${lap}`
+
+/** The reset after a three, by its number from 1. */
+export const resetPath = (log: LogId, three: number): string => `/o/${log}/reset/${three}`

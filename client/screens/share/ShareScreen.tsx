@@ -1,0 +1,70 @@
+import { useState } from 'react'
+import type { Outing } from '#core/outing/outing.ts'
+import type { GroupId } from '#core/values/ids.ts'
+import { Choice } from '../../parts/Choice.tsx'
+import { LookButton } from '../../parts/LookButton.tsx'
+import { useOuting } from '../../state/use-outing.ts'
+import { say } from '../../words/say.ts'
+import { PageNotice } from '../home/PageNotice.tsx'
+import { OutingPage } from '../outing/OutingPage.tsx'
+import { InviteLink } from './InviteLink.tsx'
+import { Phones } from './Phones.tsx'
+
+interface Offer {
+  readonly id: string
+  readonly role: 'desk' | 'scorer' | 'viewer'
+  readonly group: GroupId | null
+  readonly text: string
+}
+
+/** Invites by link and QR, the phones that are in, and this phone's own settings. */
+export function ShareScreen() {
+  const outing = useOuting(store => store.outing)
+  const role = useOuting(store => store.me?.role ?? null)
+  const own = useOuting(store => store.me?.group ?? null)
+  const [chosen, setChosen] = useState('')
+  if (!outing) return null
+  const offers = offersOf(outing, role, own)
+  const offer = offers.find(({ id }) => id === chosen) ?? offers[0]
+  return (
+    <OutingPage tab="share">
+      <h1>{say('share-title')}</h1>
+      {offer ? (
+        <>
+          <Choice
+            label={say('share-who')}
+            value={offer.id}
+            options={offers.map(({ id, text }) => ({ value: id, text }))}
+            onValue={setChosen}
+          />
+          <InviteLink key={offer.id} role={offer.role} group={offer.group} />
+        </>
+      ) : (
+        <p>{say('share-viewing')}</p>
+      )}
+      <Phones />
+      <section className="section" aria-label={say('share-this-phone')}>
+        <h2>{say('share-this-phone')}</h2>
+        <PageNotice />
+        <LookButton />
+      </section>
+    </OutingPage>
+  )
+}
+
+/** A phone gives no more than it has; in an outing of one group everybody who scores is equal. */
+function offersOf(outing: Outing, role: string | null, own: GroupId | null): readonly Offer[] {
+  const viewer: Offer = { id: 'viewer', role: 'viewer', group: null, text: say('share-viewer') }
+  const scorer = (group: GroupId): Offer => ({
+    id: `scorer ${group}`,
+    role: 'scorer',
+    group,
+    text: say('share-scorer', { group: outing.groups.get(group)?.name ?? group }),
+  })
+  if (role === 'desk') {
+    const isOne = outing.groups.size < 2
+    const desk: Offer = { id: 'desk', role: 'desk', group: null, text: say(isOne ? 'share-desk-one' : 'share-desk') }
+    return isOne ? [desk, viewer] : [...[...outing.groups.keys()].map(scorer), desk, viewer]
+  }
+  return role === 'scorer' && own ? [scorer(own), viewer] : []
+}

@@ -1,0 +1,75 @@
+import { useState } from 'react'
+import { Link, useLocation } from 'wouter'
+import { useWork } from '../../parts/use-work.ts'
+import { startOuting } from '../../state/actions.ts'
+import { say } from '../../words/say.ts'
+import { paths, tabPath } from '../paths.ts'
+import { CourseSection } from './CourseSection.tsx'
+import { type DraftFault, faultsOfDraft } from './draft-faults.ts'
+import { factsOfDraft } from './facts-of-draft.ts'
+import { GamesSection } from './GamesSection.tsx'
+import { PlayersSection } from './PlayersSection.tsx'
+import { RoundSection } from './RoundSection.tsx'
+import { nameOf } from './sides.ts'
+import { useDraft } from './use-draft.ts'
+
+/** The day at the course, by this phone's clock: "2026-05-16". */
+function today(): string {
+  const now = new Date()
+  return new Date(now.getTime() - now.getTimezoneOffset() * 60_000).toISOString().slice(0, 10)
+}
+
+/** One page from nothing to a round that can be scored. */
+export function StartScreen() {
+  const { draft, change, forget } = useDraft()
+  // Once asked to start, the page names what is at fault until it is put right.
+  const [isAsked, setAsked] = useState(false)
+  const { isWorking, work } = useWork()
+  const [, go] = useLocation()
+  const faults = isAsked ? faultsOfDraft(draft) : []
+  const section = { draft, change, faultAt: (field: string) => faults.find(each => each.field === field)?.text }
+  const start = (): void => {
+    setAsked(true)
+    if (faultsOfDraft(draft).length > 0) return
+    work(async () => {
+      const log = await startOuting(factsOfDraft(draft, today()), nameOf(draft.players, draft.phoneOf))
+      forget()
+      go(tabPath(log, 'hole'))
+    })
+  }
+  return (
+    <div className="page">
+      <main>
+        <Link className="plain-link" href={paths.home}>
+          {say('home')}
+        </Link>
+        <h1>{say('start-title')}</h1>
+        <CourseSection {...section} />
+        <PlayersSection {...section} />
+        <GamesSection {...section} />
+        <RoundSection {...section} />
+        <FaultList faults={faults} />
+        <button type="button" className="button loud" disabled={isWorking} onClick={start}>
+          {say('start-go')}
+        </button>
+      </main>
+    </div>
+  )
+}
+
+function FaultList({ faults }: { readonly faults: readonly DraftFault[] }) {
+  return (
+    <div role="alert">
+      {faults.length > 0 && (
+        <div className="notice">
+          <p>{say('start-faults')}</p>
+          <ul>
+            {faults.map(({ field, text }) => (
+              <li key={field + text}>{text}</li>
+            ))}
+          </ul>
+        </div>
+      )}
+    </div>
+  )
+}

@@ -1,0 +1,41 @@
+import { emptyLog, foldOps } from '#core/log/fold.ts'
+import type { Outing } from '#core/outing/outing.ts'
+import { outingOf } from '#core/outing/outing-of.ts'
+import type { PlainCourse, PlainRatings } from '#core/outing/plain-file.ts'
+import { plainOf } from '#core/outing/plain-of.ts'
+import type { Fault, Result } from '#core/values/result.ts'
+import { isKnownValue } from '#shared/facts.ts'
+import { parseOutingFile } from '#shared/outing-file.ts'
+import type { Draft, TeeDraft } from './draft.ts'
+
+/** The course in an outing file of either form; null where it is not whole. */
+export function courseOfFile(text: string): Result<PlainCourse | null, readonly Fault[]> {
+  const file = parseOutingFile(text)
+  if (!file.ok) return file
+  if (file.value.form === 'plain') return { ok: true, value: file.value.course }
+  return { ok: true, value: courseOfOuting(outingOf(foldOps(emptyLog, file.value.ops), isKnownValue)) }
+}
+
+export const courseOfOuting = (outing: Outing): PlainCourse | null => plainOf(outing)?.course ?? null
+
+/** The draft with this course in its fields, to be looked over. */
+export function withCourse(draft: Draft, course: PlainCourse, from: string): Draft {
+  const length = course.holes.length < 18 ? 9 : draft.length
+  const holes = draft.holes.map((hole, place) => {
+    const taken = course.holes[place]
+    return taken ? { par: taken.par, index: String(taken.index) } : hole
+  })
+  const tees = (course.tees ?? []).flatMap(tee => {
+    const ratings = length === 9 ? (tee.frontRatings ?? tee.ratings) : tee.ratings
+    return ratings ? [teeDraft(tee.id, tee.name, ratings)] : []
+  })
+  return { ...draft, courseName: course.name ?? '', courseFrom: from, length, holes, tees, startHole: 1 }
+}
+
+const teeDraft = (id: string, name: string, { courseRating, slope, par }: PlainRatings): TeeDraft => ({
+  id,
+  name,
+  courseRating: String(courseRating),
+  slope: String(slope),
+  par: String(par),
+})

@@ -1,0 +1,111 @@
+import { formatNames } from '#core/formats/format-names.ts'
+import { formatTable } from '#core/formats/table.ts'
+import { parseIndexTenths, parseTenths } from '#core/outing/tenths.ts'
+import { limits } from '#shared/limits.ts'
+import { say } from '../../words/say.ts'
+import { type Draft, holesInPlay, type PlayerDraft, type TeeDraft } from './draft.ts'
+import { playersNeeded, waysToSide } from './sides.ts'
+
+/** A field that keeps an outing from starting, by its id, with the sentence that people read. */
+export interface DraftFault {
+  readonly field: string
+  readonly text: string
+}
+
+/** Every field at fault, in the order of the page; empty when the outing can start. */
+export function faultsOfDraft(draft: Draft): readonly DraftFault[] {
+  return [
+    ...faultOfText('courseName', say('start-course-name'), draft.courseName, limits.titleLength, true),
+    ...faultsOfHoles(draft),
+    ...draft.tees.flatMap(faultsOfTee),
+    ...draft.players.flatMap((player, place) => faultsOfPlayer(draft, player, place)),
+    ...faultsOfGames(draft),
+    ...faultOfText('title', say('start-name'), draft.title, limits.titleLength, false),
+  ]
+}
+
+const unreadable = /[\u0000-\u001f\u007f-\u009f\u061c\u200b-\u200f\u2028-\u202e\u2060-\u206f\ufeff\ufff9-\ufffb]/
+
+function faultOfText(field: string, name: string, text: string, length: number, isNeeded: boolean): DraftFault[] {
+  const trimmed = text.trim()
+  if (trimmed === '') return isNeeded ? [{ field, text: say('fault-missing', { field: name }) }] : []
+  if (trimmed.length > length) return [{ field, text: say('fault-long', { field: name, n: length }) }]
+  return unreadable.test(trimmed) ? [{ field, text: say('fault-text', { field: name }) }] : []
+}
+
+function faultOfNumber(field: string, name: string, text: string, low: number, high: number): DraftFault[] {
+  if (text.trim() === '') return [{ field, text: say('fault-missing', { field: name }) }]
+  const isWhole = /^[+-]?\d+$/.test(text.trim())
+  if (isWhole && Number(text) >= low && Number(text) <= high) return []
+  return [{ field, text: say('fault-number', { field: name, low, high }) }]
+}
+
+const faultsOfHoles = (draft: Draft): DraftFault[] =>
+  holesInPlay(draft).flatMap(({ index }, place) =>
+    faultOfNumber(`hole-${place + 1}`, say('start-hole-index', { hole: place + 1 }), index, 1, 18),
+  )
+
+function faultsOfTee(tee: TeeDraft, place: number): DraftFault[] {
+  const n = place + 1
+  const rating = parseTenths(tee.courseRating.trim())
+  const isRating = rating !== null && rating >= 200 && rating <= 900
+  const name = say('start-tee-rating', { n })
+  return [
+    ...faultOfText(`${tee.id}-name`, say('start-tee-name', { n }), tee.name, limits.nameLength, true),
+    ...(isRating
+      ? []
+      : [{ field: `${tee.id}-rating`, text: say('fault-number', { field: name, low: '20.0', high: '90.0' }) }]),
+    ...faultOfNumber(`${tee.id}-slope`, say('start-tee-slope', { n }), tee.slope, 55, 155),
+    ...faultOfNumber(`${tee.id}-par`, say('start-tee-par', { n }), tee.par, 27, 90),
+  ]
+}
+
+function faultsOfPlayer(draft: Draft, player: PlayerDraft, place: number): DraftFault[] {
+  const n = place + 1
+  const isTwin = draft.players.findIndex(({ name }) => name.trim() === player.name.trim()) < place
+  const field = say('start-player-name', { n })
+  const twin =
+    isTwin && player.name.trim() !== '' ? [{ field: `${player.id}-name`, text: say('fault-twice', { field }) }] : []
+  return [
+    ...faultOfText(`${player.id}-name`, field, player.name, limits.nameLength, true),
+    ...twin,
+    ...faultsOfHandicap(draft, player, n),
+  ]
+}
+
+/** A handicap may stay empty where no game needs one. */
+function faultsOfHandicap(draft: Draft, player: PlayerDraft, n: number): DraftFault[] {
+  const at = `${player.id}-figure`
+  const field = say(`start-player-${player.kind}`, { n })
+  if (player.figure.trim() === '') {
+    return needsHandicaps(draft) ? [{ field: at, text: say('fault-missing', { field }) }] : []
+  }
+  if (player.kind !== 'index')
+    return faultOfNumber(at, field, player.figure, -limits.handicapStrokes, limits.handicapStrokes)
+  const tenths = parseIndexTenths(player.figure.trim())
+  const figure =
+    tenths === null || tenths > 540 || tenths < -100 ? [{ field: at, text: say('fault-handicap', { field }) }] : []
+  const tee = draft.tees.some(({ id }) => id === player.tee)
+    ? []
+    : [{ field: `${player.id}-tee`, text: say('fault-tee', { field: say('start-player-tee', { n }) }) }]
+  return [...figure, ...tee]
+}
+
+const needsHandicaps = ({ games }: Draft): boolean =>
+  formatNames.some(format => games[format].isOn && formatTable[format].settings.length > 0)
+
+function faultsOfGames(draft: Draft): DraftFault[] {
+  const chosen = formatNames.filter(format => draft.games[format].isOn)
+  if (chosen.length === 0) return [{ field: 'games', text: say('fault-no-game') }]
+  return chosen.flatMap(format => {
+    const game = say(format)
+    const isSided = waysToSide(format, draft.players).length > 0
+    const players = isSided
+      ? []
+      : [{ field: format, text: say('fault-game-players', { game, n: playersNeeded(format) }) }]
+    const hasAllowance = formatTable[format].settings.length > 0
+    const name = say('start-game-allowance', { game })
+    const allowance = draft.games[format].allowance
+    return [...players, ...(hasAllowance ? faultOfNumber(`${format}-allowance`, name, allowance, 0, 100) : [])]
+  })
+}

@@ -1,0 +1,107 @@
+import { type FormatName, formatNames } from '#core/formats/format-names.ts'
+import type { HalfIndexMethod } from '#core/handicap/course-handicap.ts'
+import type { MatchStrokesMethod } from '#core/handicap/match-strokes.ts'
+import type { AllowanceRounding } from '#core/handicap/playing-handicap.ts'
+import { defaultGameSettings } from '#core/outing/game-settings.ts'
+
+export const handicapKinds = ['index', 'course-handicap', 'plain-strokes'] as const
+export type HandicapKind = (typeof handicapKinds)[number]
+
+export interface HoleDraft {
+  readonly par: number
+  readonly index: string
+}
+
+/** Ratings of the holes to play, as typed. */
+export interface TeeDraft {
+  readonly id: string
+  readonly name: string
+  readonly courseRating: string
+  readonly slope: string
+  readonly par: string
+}
+
+export interface PlayerDraft {
+  readonly id: string
+  readonly name: string
+  readonly kind: HandicapKind
+  readonly figure: string
+  readonly tee: string
+}
+
+export interface GameDraft {
+  readonly isOn: boolean
+  readonly allowance: string
+  readonly rounding: AllowanceRounding
+  readonly nineHoleIndex: HalfIndexMethod
+  readonly matchStrokes: MatchStrokesMethod
+  /** Of the ways to make sides that the players give, the one chosen. */
+  readonly sides: number
+}
+
+/** An outing before it starts, as it stands in the fields. */
+export interface Draft {
+  readonly title: string
+  readonly courseName: string
+  /** What the course was taken from; empty when it is typed in. */
+  readonly courseFrom: string
+  readonly length: 9 | 18
+  readonly holes: readonly HoleDraft[]
+  readonly tees: readonly TeeDraft[]
+  readonly players: readonly PlayerDraft[]
+  readonly games: Readonly<Record<FormatName, GameDraft>>
+  readonly startHole: number
+  readonly isUnderRules: boolean
+  /** The player who has this phone. */
+  readonly phoneOf: string
+}
+
+const makeGame = (format: FormatName): GameDraft => {
+  const { allowance, ...methods } = defaultGameSettings(format)
+  return { isOn: format === 'stableford', allowance: String(allowance), ...methods, sides: 0 }
+}
+
+export const emptyPlayer = (id: string): PlayerDraft => ({ id, name: '', kind: 'index', figure: '', tee: '' })
+
+export const emptyDraft: Draft = {
+  title: '',
+  courseName: '',
+  courseFrom: '',
+  length: 18,
+  holes: Array.from({ length: 18 }, () => ({ par: 4, index: '' })),
+  tees: [],
+  players: [emptyPlayer('p1'), emptyPlayer('p2')],
+  games: Object.fromEntries(formatNames.map(format => [format, makeGame(format)])) as Record<FormatName, GameDraft>,
+  startHole: 1,
+  isUnderRules: true,
+  phoneOf: 'p1',
+}
+
+/** The first id of the kind that the list does not use: "p3". */
+export function freeId(letter: string, list: readonly { readonly id: string }[]): string {
+  let n = 1
+  while (list.some(({ id }) => id === `${letter}${n}`)) n += 1
+  return `${letter}${n}`
+}
+
+/** The holes to play of the course as typed. */
+export const holesInPlay = ({ holes, length }: Draft): readonly HoleDraft[] => holes.slice(0, length)
+
+/** Stroke indexes that stand at more than one hole, with those holes. */
+export function indexesTwice(draft: Draft): readonly { readonly index: string; readonly holes: readonly number[] }[] {
+  const holes = new Map<string, number[]>()
+  for (const [place, { index }] of holesInPlay(draft).entries()) {
+    if (index !== '') holes.set(index, [...(holes.get(index) ?? []), place + 1])
+  }
+  return [...holes].filter(([, at]) => at.length > 1).map(([index, at]) => ({ index, holes: at }))
+}
+
+/** The empty stroke indexes filled with the numbers that are not used, in order. */
+export function withIndexesFilled(draft: Draft): Draft {
+  const used = new Set(holesInPlay(draft).map(({ index }) => index))
+  const free = Array.from({ length: draft.length }, (_, place) => String(place + 1)).filter(each => !used.has(each))
+  const holes = draft.holes.map((hole, place) =>
+    hole.index === '' && place < draft.length ? { ...hole, index: free.shift() ?? '' } : hole,
+  )
+  return { ...draft, holes }
+}

@@ -1,0 +1,35 @@
+import { useState } from 'react'
+import { remember, remembered } from '../../device/remembered.ts'
+import { type Draft, emptyDraft } from './draft.ts'
+
+export interface DraftInHand {
+  readonly draft: Draft
+  readonly change: (changed: Partial<Draft>) => void
+}
+
+/** The draft, kept on this phone until the outing starts, so that nothing typed is lost. */
+export function useDraft(): DraftInHand & { readonly forget: () => void } {
+  const [draft, setDraft] = useState(restoreDraft)
+  const change = (changed: Partial<Draft>): void => {
+    const next = { ...draft, ...changed }
+    remember('draft', JSON.stringify(next))
+    setDraft(next)
+  }
+  return { draft, change, forget: () => remember('draft', null) }
+}
+
+/** A draft of an older shape is left: it is only a convenience. */
+function restoreDraft(): Draft {
+  const kept = parseKept(remembered('draft'))
+  const isWhole = kept !== null && Object.keys(emptyDraft).every(field => field in kept)
+  return isWhole ? (kept as unknown as Draft) : emptyDraft
+}
+
+function parseKept(text: string | null): Readonly<Record<string, unknown>> | null {
+  try {
+    const kept: unknown = JSON.parse(text ?? 'null')
+    return typeof kept === 'object' && kept !== null ? { ...kept } : null
+  } catch {
+    return null
+  }
+}

@@ -1,0 +1,35 @@
+import type { HoleScore } from '#core/card/score.ts'
+import { say } from './say.ts'
+
+/** A score as people say it: "5", "picked up". */
+export const formatScore = (score: HoleScore): string => (typeof score === 'number' ? String(score) : say(score))
+
+/** Strokes over the line: "level", "+3", "−1". */
+export function formatOver(strokes: number): string {
+  if (strokes === 0) return say('level')
+  return strokes > 0 ? say('over-n', { n: strokes }) : say('under-n', { n: -strokes })
+}
+
+/** "8th", as in "Rowan's 8th". */
+export function formatOrdinal(n: number): string {
+  const teen = n % 100 >= 11 && n % 100 <= 13
+  const ending = teen ? 'th' : (['th', 'st', 'nd', 'rd'][n % 10] ?? 'th')
+  return `${n}${ending}`
+}
+
+const threes = ['first-three', 'second-three', 'third-three', 'fourth-three', 'fifth-three', 'sixth-three'] as const
+
+/** "second three"; later ones by number. */
+export function formatThree(number: number): string {
+  const key = threes[number - 1]
+  return key ? say(key) : `${formatOrdinal(number)} three`
+}
+
+/** "3, 7 and 9" without the last comma: "3, 7, 9". */
+export const formatList = (items: readonly (string | number)[]): string => items.join(', ')
+
+/** A phone's clock as a time of day. */
+export const formatTime = (at: number): string =>
+  new Intl.DateTimeFormat(undefined, { hour: '2-digit', minute: '2-digit' }).format(at)
+
+export const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1)

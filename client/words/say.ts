@@ -1,0 +1,38 @@
+import { commonWords } from './common-words.ts'
+import { golfWords } from './golf-words.ts'
+import { holeWords } from './hole-words.ts'
+import { homeWords } from './home-words.ts'
+import { outingWords } from './outing-words.ts'
+import { startWords } from './start-words.ts'
+import type { Word } from './word.ts'
+
+/** Every text that a screen shows. */
+export const catalogue = {
+  ...commonWords,
+  ...golfWords,
+  ...homeWords,
+  ...startWords,
+  ...holeWords,
+  ...outingWords,
+}
+
+export type WordKey = keyof typeof catalogue
+
+export const isWordKey = (key: string): key is WordKey => Object.hasOwn(catalogue, key)
+
+/** The text under a key, with its places filled in. */
+export function say(key: WordKey, fill: Readonly<Record<string, string | number>> = {}): string {
+  const word: Word = catalogue[key]
+  return word.text.replaceAll(/\{([a-z]+)\}/g, (place, name: string) => String(fill[name] ?? place))
+}
+
+/** The text under a key made from a code, or another text where the code is not known here. */
+export const sayCode = (
+  prefix: string,
+  code: string,
+  otherwise: WordKey,
+  fill: Readonly<Record<string, string>> = {},
+): string => {
+  const key = `${prefix}${code}`
+  return say(isWordKey(key) ? key : otherwise, { ...fill, code })
+}
