@@ -23,6 +23,16 @@ const pathOf = (issues: readonly { readonly path: readonly PropertyKey[] }[]): s
   (issues[0]?.path ?? []).map(part => (typeof part === 'number' ? `[${part}]` : `.${String(part)}`)).join('')
 
 const unroundedPlaces = 6
+const measuredPlaces = 4
 
 /** A figure before rounding; the file prints it to at most six places. */
 export const unrounded = (value: Fraction): Answer => new Decimal(value, unroundedPlaces)
+
+/** A length, a slope or a share of a handicap; the file prints it to at most four places. */
+export const measured = (value: Fraction): Answer => new Decimal(value, measuredPlaces)
+
+/** Whole tenths as the decimal the file prints, compared exactly. */
+export const inTenths = (tenths: number): number => tenths / 10
+
+/** The calculations of one part of the file, by the names it gives them. */
+export type Calculations = readonly (readonly [string, Calculation])[]

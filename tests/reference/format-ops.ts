@@ -1,16 +1,14 @@
 import * as z from 'zod/mini'
 import { formatMatchResult, type MatchResult, matchHole, matchStateOf } from '#core/formats/match-state.ts'
+import { cappedGross, type MaximumScore, maximumForHole } from '#core/formats/maximum-score.ts'
+import { parBogey } from '#core/formats/par-bogey.ts'
 import { stablefordPoints } from '#core/formats/stableford-points.ts'
 import { allocateStrokes } from '#core/handicap/stroke-allocation.ts'
 import { must } from '#core/values/assert.ts'
-import { type Calculation, calculation } from './calculation.ts'
+import { type Calculations, calculation } from './calculation.ts'
 import { holeStrokes, type RoundScores, roundScores, score, whole } from './published-inputs.ts'
 
 type HoleMeasure = (par: number, strokesReceived: number, gross: number | null) => number
-
-/** A hole against its target is a match hole against par in which no score loses. */
-const parBogey: HoleMeasure = (par, strokesReceived, gross) =>
-  must(matchHole(gross === null ? 'picked-up' : gross - strokesReceived, par), 'par_bogey: both sides are known')
 
 function measureRound(round: RoundScores, measure: HoleMeasure): { perHole: number[]; total: number } {
   const strokes = allocateStrokes(round.playing_handicap, round.stroke_index)
@@ -24,8 +22,22 @@ function measureRound(round: RoundScores, measure: HoleMeasure): { perHole: numb
 const resultText = (result: MatchResult): string =>
   result.kind === 'won-on-extra-hole' ? `${formatMatchResult(result)}, hole ${result.hole}` : formatMatchResult(result)
 
-/** Section f of the published figures. */
-export const formatOps: readonly (readonly [string, Calculation])[] = [
+const maximum = z
+  .object({
+    kind: z.enum(['two_times_par', 'net_double_bogey', 'fixed']),
+    par: whole,
+    strokes_received: whole,
+    fixed: z.nullable(whole),
+  })
+  .check(z.refine(({ kind, fixed }) => kind !== 'fixed' || fixed !== null))
+
+function maximumOf({ kind, fixed }: z.output<typeof maximum>): MaximumScore {
+  if (kind === 'fixed') return { kind, strokes: must(fixed, 'maximum_for_hole: a fixed maximum') }
+  return { kind: kind === 'two_times_par' ? 'twice-par' : 'net-double-bogey' }
+}
+
+/** Forms of play: section f of the published figures. */
+export const formatOps: Calculations = [
   [
     'stableford_points',
     calculation(holeStrokes, ({ par, strokes_received, gross }) => ({
@@ -51,6 +63,18 @@ export const formatOps: readonly (readonly [string, Calculation])[] = [
       const { perHole, total } = measureRound(input, parBogey)
       return { per_hole: perHole, total }
     }),
+  ],
+  [
+    'maximum_for_hole',
+    calculation(maximum, input => ({
+      maximum: maximumForHole(maximumOf(input), input.par, input.strokes_received),
+    })),
+  ],
+  [
+    'maximum_score_hole',
+    calculation(z.object({ gross: score, maximum: whole, strokes_received: whole }), input => ({
+      net_score: cappedGross(input.gross, input.maximum) - input.strokes_received,
+    })),
   ],
   [
     'match_hole',

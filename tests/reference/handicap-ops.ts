@@ -1,18 +1,21 @@
 import * as z from 'zod/mini'
-import { courseHandicap9, courseHandicap18, type HalfIndexMethod } from '#core/handicap/course-handicap.ts'
+import {
+  courseHandicap9,
+  courseHandicap18,
+  courseHandicap18WithoutRatingMinusPar,
+  type HalfIndexMethod,
+} from '#core/handicap/course-handicap.ts'
 import { type MatchStrokesMethod, matchStrokes } from '#core/handicap/match-strokes.ts'
 import { playingHandicap } from '#core/handicap/playing-handicap.ts'
 import { allocateStrokes } from '#core/handicap/stroke-allocation.ts'
-import { must } from '#core/values/assert.ts'
 import { type Fraction, roundHalfUp } from '#core/values/fraction.ts'
 import type { Answer } from '#scripts/check-values/answer.ts'
-import { type Calculation, calculation, unrounded } from './calculation.ts'
+import { type Calculations, calculation, unrounded } from './calculation.ts'
 import { decimal, percent, strokeIndexes, tenths, whole } from './published-inputs.ts'
 
 const on18Holes = z.object({ handicap_index: tenths, slope: whole, course_rating: tenths, par: whole })
 const on9Holes = z.object({ handicap_index: tenths, slope9: whole, course_rating9: tenths, par9: whole })
 const allowance = { allowance_pct: percent }
-const eighteenIndexes = Array.from({ length: 18 }, (_, at) => at + 1)
 
 const handicap18 = (input: z.output<typeof on18Holes>): Fraction =>
   courseHandicap18(input.handicap_index, {
@@ -35,14 +38,13 @@ const bothRoundings = (courseHandicap: Fraction, allowancePercent: number): Reco
   if_course_handicap_rounded_first: playingHandicap(courseHandicap, allowancePercent, 'course-handicap-rounded-first'),
 })
 
-/** Sections a to c of the published figures. */
-export const handicapOps: readonly (readonly [string, Calculation])[] = [
+/** Course and playing handicaps, and where strokes fall: sections a and c of the published figures. */
+export const handicapOps: Calculations = [
   ['course_handicap_18', calculation(on18Holes, input => bothForms(handicap18(input)))],
   [
     'course_handicap_18_no_cr_par',
-    // Leaving rating minus par out is the same as playing where the two are equal.
     calculation(z.object({ handicap_index: tenths, slope: whole }), input =>
-      bothForms(handicap18({ ...input, course_rating: 720, par: 72 })),
+      bothForms(courseHandicap18WithoutRatingMinusPar(input.handicap_index, input.slope)),
     ),
   ],
   [
@@ -84,15 +86,5 @@ export const handicapOps: readonly (readonly [string, Calculation])[] = [
     calculation(z.object({ playing_handicap: whole, stroke_index: strokeIndexes }), input => ({
       strokes_per_hole: allocateStrokes(input.playing_handicap, input.stroke_index),
     })),
-  ],
-  [
-    'net_par',
-    calculation(
-      z.object({ par: whole, course_handicap: whole, stroke_index: z.int().check(z.gte(1), z.lte(18)) }),
-      input => {
-        const strokes = allocateStrokes(input.course_handicap, eighteenIndexes)[input.stroke_index - 1]
-        return { score: input.par + must(strokes, 'net_par: a stroke index of the eighteen') }
-      },
-    ),
   ],
 ]

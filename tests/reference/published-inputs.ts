@@ -1,4 +1,5 @@
 import * as z from 'zod/mini'
+import { parseCalendarDay } from '#core/values/calendar-day.ts'
 import { type Fraction, fraction, parseDecimal, times } from '#core/values/fraction.ts'
 
 const largest = 999
@@ -45,3 +46,32 @@ export const roundScores = z
   .object({ par: z.array(whole), stroke_index: strokeIndexes, playing_handicap: whole, gross: z.array(score) })
   .check(z.refine(round => new Set([round.par.length, round.stroke_index.length, round.gross.length]).size === 1))
 export type RoundScores = z.output<typeof roundScores>
+
+/** Every key of a table of codes, as the words that the file may use. */
+export const codeOf = <Code extends string>(
+  codes: Readonly<Record<Code, unknown>>,
+): z.ZodMiniEnum<Record<Code, Code>> =>
+  z.enum(Object.fromEntries(Object.keys(codes).map(code => [code, code])) as Record<Code, Code>)
+
+export const slope = z.int().check(z.gte(1), z.lte(largest))
+
+export const playedOf18 = z.array(z.int().check(z.gte(-largest), z.lte(largest))).check(z.length(18))
+
+/** Yards or metres. */
+export const length = z.pipe(
+  z.int().check(z.gte(0), z.lte(99_999)),
+  z.transform((written): Fraction => fraction(written)),
+)
+
+/** A day, counted in whole days. */
+export const calendarDay = z.pipe(
+  z.string(),
+  z.transform((written, context): number => {
+    const day = parseCalendarDay(written)
+    if (day !== null) return day
+    context.issues.push({ code: 'custom', input: written })
+    return z.NEVER
+  }),
+)
+
+export const hole = z.int().check(z.gte(1), z.lte(18))
