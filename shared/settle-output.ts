@@ -1,0 +1,168 @@
+import * as z from 'zod/mini'
+import { unholedScores } from '#core/card/score.ts'
+import { formatNames } from '#core/formats/format-names.ts'
+import { gameGaps } from '#core/formats/game-result.ts'
+import { halfIndexMethods } from '#core/handicap/course-handicap.ts'
+import { matchStrokesMethods } from '#core/handicap/match-strokes.ts'
+import { allowanceRoundings } from '#core/handicap/playing-handicap.ts'
+import { records } from '#core/outing/facts.ts'
+import type { SettleOutput } from '#core/outing/settle-output.ts'
+import { factSchemas, jsonSchema } from './facts.ts'
+import { proves } from './proof.ts'
+
+const text = z.string()
+const whole = z.int()
+const score = z.union([z.int(), z.enum(unholedScores)])
+const hole = z.strictObject({ hole: whole, lap: whole })
+const texts = z.array(text)
+const courseHandicap = z.nullable(z.strictObject({ unrounded: text, rounded: whole }))
+const gap = { code: z.enum(gameGaps), ball: z.nullable(text), setting: text }
+const entry = { score, record: z.enum(records), key: text, op: text, device: text, at: z.number() }
+const winOrLoss = z.literal([1, 0, -1])
+const side = z.nullable(z.enum(['A', 'B']))
+
+const sideHole = {
+  kind: z.enum(['value', 'none', 'open', 'two']),
+  value: z.nullable(whole),
+  values: z.array(z.nullable(whole)),
+  balls: texts,
+}
+
+const gameHead = {
+  id: text,
+  group: z.nullable(text),
+  format: z.nullable(z.enum(formatNames)),
+  sides: z.nullable(z.array(texts)),
+  settings: z.strictObject({
+    allowance: z.nullable(whole),
+    rounding: z.nullable(z.enum(allowanceRoundings)),
+    nineHoleIndex: z.nullable(z.enum(halfIndexMethods)),
+    matchStrokes: z.nullable(z.enum(matchStrokesMethods)),
+  }),
+}
+
+const strokes = z.array(
+  z.strictObject({
+    ball: text,
+    courseHandicap,
+    playingHandicap: whole,
+    strokes: whole,
+    byHole: z.array(z.extend(hole, { strokes: whole })),
+  }),
+)
+
+const line = z.strictObject({
+  side: texts,
+  names: texts,
+  place: z.nullable(whole),
+  isTied: z.boolean(),
+  total: z.nullable(whole),
+  overPar: z.nullable(whole),
+  through: whole,
+  isFinished: z.boolean(),
+  isNoReturn: z.boolean(),
+  holes: z.array(z.extend(hole, sideHole)),
+  unsettled: z.array(hole),
+})
+
+const match = z.strictObject({
+  sides: z.array(texts),
+  names: z.array(texts),
+  text,
+  leader: side,
+  winner: side,
+  lead: whole,
+  holesPlayed: whole,
+  toPlay: whole,
+  gaps: whole,
+  isDormie: z.boolean(),
+  isFinished: z.boolean(),
+  holes: z.array(
+    z.extend(hole, {
+      result: z.nullable(winOrLoss),
+      outcomes: z.array(winOrLoss),
+      values: z.array(z.strictObject(sideHole)),
+    }),
+  ),
+  unsettled: z.array(hole),
+})
+
+const game = z.discriminatedUnion('kind', [
+  z.strictObject({ ...gameHead, kind: z.literal('gap'), gaps: z.array(z.strictObject(gap)) }),
+  z.strictObject({
+    ...gameHead,
+    kind: z.literal('total'),
+    unit: z.enum(['strokes', 'points']),
+    strokes,
+    lines: z.array(line),
+  }),
+  z.strictObject({ ...gameHead, kind: z.literal('match'), strokes, matches: z.array(match) }),
+])
+
+const card = z.strictObject({
+  ball: text,
+  name: text,
+  players: texts,
+  group: z.nullable(text),
+  isClosed: z.boolean(),
+  holes: z.array(
+    z.extend(hole, {
+      isScheduled: z.boolean(),
+      kind: z.enum(['none', 'one', 'two']),
+      score: z.nullable(score),
+      scores: z.array(score),
+      par: z.nullable(whole),
+      level: z.nullable(whole),
+    }),
+  ),
+  threes: z.array(
+    z.strictObject({
+      number: whole,
+      holes: z.array(hole),
+      par: whole,
+      level: whole,
+      overLevel: z.nullable(whole),
+      isClosed: z.boolean(),
+    }),
+  ),
+  overLevel: z.nullable(whole),
+})
+
+/** What `settle` prints. Later versions only add to it. */
+export const settleOutputSchema = proves<SettleOutput>()(
+  z.strictObject({
+    sixThrees: z.literal('settled'),
+    version: z.literal(1),
+    outing: z.strictObject({
+      title: z.nullable(text),
+      day: z.nullable(text),
+      length: z.literal([9, 18]),
+      rules: z.boolean(),
+      main: z.nullable(text),
+    }),
+    course: z.strictObject({
+      name: z.nullable(text),
+      holes: z.array(z.strictObject({ hole: whole, par: whole, index: whole })),
+      tees: z.array(z.strictObject({ id: text, name: text })),
+    }),
+    players: z.array(
+      z.strictObject({
+        id: text,
+        name: text,
+        tee: z.nullable(text),
+        handicap: z.nullable(factSchemas.handicap),
+        courseHandicap,
+      }),
+    ),
+    groups: z.array(z.strictObject({ id: text, name: text, balls: texts, order: z.array(hole), extra: z.array(hole) })),
+    games: z.array(game),
+    cards: z.array(card),
+    twoScores: z.array(z.extend(hole, { ball: text, entries: z.array(z.strictObject(entry)) })),
+    late: z.array(z.extend(hole, { ...entry, ball: text, closed: z.nullable(score) })),
+    stray: z.array(z.extend(hole, { ...entry, ball: text, group: text })),
+    lateFacts: z.array(z.strictObject({ key: text, value: jsonSchema, op: text, closed: jsonSchema })),
+    doubts: z.array(z.strictObject({ key: text, values: z.array(z.strictObject({ value: jsonSchema, op: text })) })),
+    newer: texts,
+    gaps: z.array(z.strictObject({ ...gap, game: text })),
+  }),
+)
