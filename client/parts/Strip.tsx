@@ -16,7 +16,7 @@ export function Strip({ blocks, label, hasSums }: Props) {
       {blocks.map(block => (
         <div key={block.number} className={block.isWide ? 'strip-block wide' : 'strip-block'}>
           <BlockDrawing block={block} />
-          {hasSums && <span className="strip-sum">{block.sum || ' '}</span>}
+          {hasSums && <span className="strip-sum">{block.sum || '\u00a0'}</span>}
         </div>
       ))}
     </div>

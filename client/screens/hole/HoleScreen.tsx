@@ -1,7 +1,8 @@
-import type { PlayedHole } from '#core/card/score.ts'
+import { Redirect } from 'wouter'
 import { useOuting } from '../../state/use-outing.ts'
 import { say } from '../../words/say.ts'
 import { OutingPage } from '../outing/OutingPage.tsx'
+import { holePath } from '../paths.ts'
 import { HolePage } from './HolePage.tsx'
 import { groupShown, holeInPlay, holesOf } from './hole-view.ts'
 
@@ -15,9 +16,10 @@ export function HoleScreen({ hole, lap }: { readonly hole: number | null; readon
   const group = groupShown(outing, own)
   if (!group || group.balls.length === 0) return <Nothing words={say('no-balls')} />
   const asked = holesOf(group).find(each => each.hole === hole && each.lap === lap)
-  const at: PlayedHole | null = asked ?? holeInPlay(outing, group, group.balls)
-  if (!at) return <Nothing words={say('no-holes')} />
-  return <HolePage log={log} outing={outing} results={results} group={group} at={at} />
+  if (asked) return <HolePage log={log} outing={outing} results={results} group={group} at={asked} />
+  const inPlay = holeInPlay(outing, group, group.balls)
+  // The address names the hole, so that the page does not move on under the finger that puts in its last score.
+  return inPlay ? <Redirect to={holePath(log, inPlay)} replace /> : <Nothing words={say('no-holes')} />
 }
 
 function Nothing({ words }: { readonly words: string }) {

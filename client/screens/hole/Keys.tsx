@@ -1,7 +1,7 @@
 import type { HoleScore } from '#core/card/score.ts'
 import { formatScore } from '../../words/figures.ts'
 import { say } from '../../words/say.ts'
-import { keysRound } from './hole-view.ts'
+import { isRoundLevel, keySteps } from './hole-view.ts'
 import { ScoreKey } from './ScoreKey.tsx'
 
 interface Props {
@@ -15,23 +15,22 @@ interface Props {
 
 /** The keys round the level: two below to two above, then more. */
 export function Keys({ player, level, chosen, candidates, onScore, onMore }: Props) {
-  const round = keysRound(level)
-  const isBeyond = chosen !== null && !round.includes(typeof chosen === 'number' ? chosen : -1)
+  const isBeyond = chosen !== null && !isRoundLevel(chosen, level)
   return (
     <fieldset>
       <legend className="hidden">{say('score-keys', { player })}</legend>
       <div className="keys">
-        {round.map((score, place) =>
-          score === null ? (
-            <span key={`none ${place - 2}`} />
+        {keySteps.map(step =>
+          level + step < 1 ? (
+            <span key={step} />
           ) : (
             <ScoreKey
-              key={place - 2}
+              key={step}
               player={player}
-              score={score}
+              score={level + step}
               level={level}
-              isChosen={score === chosen}
-              isCandidate={candidates.includes(score)}
+              isChosen={level + step === chosen}
+              isCandidate={candidates.includes(level + step)}
               onScore={onScore}
             />
           ),
@@ -54,9 +53,8 @@ function MoreKey({ player, chosen, onMore }: MoreProps) {
   return (
     <button
       type="button"
-      className="key more"
+      className={chosen === null ? 'key more' : 'key more chosen'}
       aria-expanded={false}
-      aria-pressed={chosen === null ? undefined : true}
       aria-label={chosen === null ? name : `${name}, ${formatScore(chosen)}`}
       onClick={onMore}
     >

@@ -29,8 +29,8 @@ function Count({ count }: { readonly count: number }) {
   const label = count === 1 ? say('one-stroke') : say('n-strokes', { n: count })
   return (
     <span className="ticks" role="img" aria-label={label}>
-      {Array.from({ length: count }, (_, place) => (
-        <span key={`tick ${place + 1}`} className="tick" />
+      {Array.from({ length: count }, (_, tick) => tick).map(tick => (
+        <span key={tick} className="tick" />
       ))}
     </span>
   )

@@ -6,7 +6,7 @@ import { whoOf } from '../../parts/history-line.ts'
 import { candidatesOf, markOfCardScore } from '../../parts/mark.ts'
 import { formatScore } from '../../words/figures.ts'
 import { say } from '../../words/say.ts'
-import { keysRound } from './hole-view.ts'
+import { isRoundLevel } from './hole-view.ts'
 
 interface Props {
   readonly player: string
@@ -19,7 +19,7 @@ interface Props {
 /** Whose the two scores are, and keys for those that are not among the keys round the level. */
 export function TwoScores({ player, outing, found, level, onScore }: Props) {
   const candidates = candidatesOf(found)
-  const beyond = candidates.filter(score => !keysRound(level).includes(typeof score === 'number' ? score : -1))
+  const beyond = candidates.filter(score => !isRoundLevel(score, level))
   return (
     <>
       <svg className="two-mark" aria-hidden="true">

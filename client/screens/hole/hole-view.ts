@@ -1,4 +1,4 @@
-import { type HoleKey, holeKey, type PlayedHole } from '#core/card/score.ts'
+import { type HoleKey, type HoleScore, holeKey, type PlayedHole } from '#core/card/score.ts'
 import type { GameResult, MatchLine } from '#core/formats/game-result.ts'
 import type { Group, Outing } from '#core/outing/outing.ts'
 import type { Results, Three } from '#core/outing/results.ts'
@@ -80,6 +80,9 @@ function wordOf({ format }: GameResult, isOneMatch: boolean): StrokesHere['word'
   return format === 'singles-match' ? 'singles' : 'four-ball'
 }
 
-/** The five scores round the level; null where there is no such score. */
-export const keysRound = (level: number): readonly (number | null)[] =>
-  [-2, -1, 0, 1, 2].map(step => (level + step >= 1 ? level + step : null))
+/** The keys round the level, in strokes from it. */
+export const keySteps = [-2, -1, 0, 1, 2] as const
+
+/** True for a score that has its key beside the level. */
+export const isRoundLevel = (score: HoleScore, level: number): boolean =>
+  typeof score === 'number' && keySteps.some(step => level + step === score)

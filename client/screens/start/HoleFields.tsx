@@ -16,16 +16,17 @@ export function HoleFields({ draft, change, faultAt }: SectionProps) {
         <span>{say('par')}</span>
         <span>{say('index')}</span>
       </li>
-      {holesInPlay(draft).map((hole, place) => (
-        <HoleRow
-          // The row of a hole is the hole.
-          key={`hole ${place + 1}`}
-          number={place + 1}
-          hole={hole}
-          onChange={changed => changeHole(place, changed)}
-          fault={faultAt(`hole-${place + 1}`)}
-        />
-      ))}
+      {holesInPlay(draft)
+        .map((hole, place) => ({ hole, number: place + 1 }))
+        .map(({ hole, number }) => (
+          <HoleRow
+            key={number}
+            number={number}
+            hole={hole}
+            onChange={changed => changeHole(number - 1, changed)}
+            fault={faultAt(`hole-${number}`)}
+          />
+        ))}
     </ol>
   )
 }
