@@ -1,13 +1,19 @@
 import type { HoleScore } from '#core/card/score.ts'
-import type { LeftReason } from '#core/log/undo.ts'
-import type { BallId, GroupId, LogId, OpId } from '#core/values/ids.ts'
-import type { Json } from '#core/values/json.ts'
-import type { Fault, Result } from '#core/values/result.ts'
+import { opIdOf } from '#core/log/op.ts'
+import { type LeftReason, type Undo, undoOf } from '#core/log/undo.ts'
+import { chooseScoreFacts, factsReplacing, type NewFact, scoreFact } from '#core/outing/acts.ts'
+import type { LogId, OpId } from '#core/values/ids.ts'
+import type { LogRecord } from '../sync/log-store.ts'
+import { scopeOfKeys } from '../sync/scope.ts'
+import { closeLog, currentEngine, engineOf, isOpen, logStore, showLog } from './open-outing.ts'
+import { closedOuting, outingStore } from './outing-store.ts'
+import { recordFor, type ScoreAt } from './score-record.ts'
 
-export interface NewFact {
-  readonly key: string
-  readonly value: Json
-}
+export type { NewFact } from '#core/outing/acts.ts'
+export { exportFile, importFile } from './files.ts'
+export { inviteLink, type JoinFault, joinFaults, joinOuting } from './joining.ts'
+export type { ScoreAt } from './score-record.ts'
+export { startOuting } from './starting.ts'
 
 export interface OutingSummary {
   readonly log: LogId
@@ -19,72 +25,81 @@ export interface OutingSummary {
   readonly waiting: number
 }
 
-export const joinFaults = [
-  'not an invite',
-  'no server',
-  'log unknown',
-  'invite unknown',
-  'void',
-  'deleted',
-  'too old',
-] as const
-export type JoinFault = (typeof joinFaults)[number]
-
-export interface ScoreAt {
-  readonly ball: BallId
-  readonly hole: number
-  readonly lap: number
-}
-
-const notYet = (): never => {
-  throw new Error('not connected yet')
-}
-
+/** The outings on this phone, the last touched first; empty where its storage does not answer. */
 export async function listOutings(): Promise<readonly OutingSummary[]> {
-  return []
+  const logs = await logStore.list().catch(() => [])
+  return logs.map(({ record, waiting }) => summaryOf(record, waiting)).sort((a, b) => b.at - a.at)
 }
-export async function openOuting(_log: LogId): Promise<void> {
-  notYet()
+
+const summaryOf = ({ log, title, day, courseName, at }: LogRecord, waiting: number): OutingSummary => ({
+  log,
+  title,
+  day,
+  courseName,
+  at,
+  waiting,
+})
+
+/** Opens an outing that is on this phone; `not here` in the store when it is not. */
+export async function openOuting(log: LogId): Promise<void> {
+  if (engineOf(log)) return
+  closeLog()
+  outingStore.setState({ ...closedOuting, log, phase: 'loading' }, true)
+  const stored = await logStore.load(log).catch(() => null)
+  if (outingStore.getState().log !== log || engineOf(log)) return
+  if (stored) showLog(stored, true)
+  else outingStore.setState({ ...closedOuting, log, phase: 'not here' }, true)
 }
-export function closeOuting(): void {
-  notYet()
+
+export const closeOuting = (): void => closeLog()
+
+/** Writes one act; each fact replaces what is seen under its key. */
+export async function act(name: string, facts: readonly NewFact[]): Promise<void> {
+  await currentEngine().write(({ state }) => ({
+    scope: scopeOfKeys(facts),
+    act: name,
+    facts: factsReplacing(state, facts),
+  }))
 }
-/** Makes the log, this phone's key and a desk and a viewer invite, in one op with these facts. */
-export async function startOuting(_facts: readonly NewFact[], _label: string): Promise<LogId> {
-  return notYet()
+
+/** Writes into the card of the ball's group, or into the desk's record where this phone is the desk of several. A null score withdraws. */
+export async function enterScore(entry: ScoreAt & { readonly score: HoleScore | null }): Promise<void> {
+  const { outing, me } = outingStore.getState()
+  if (!outing) throw new Error('no outing is open')
+  await act(entry.score === null ? 'score withdrawn' : 'score entered', [
+    scoreFact({ ...entry, ...recordFor(outing, me, entry) }),
+  ])
 }
-export async function act(_name: string, _facts: readonly NewFact[]): Promise<void> {
-  notYet()
+
+/** Ends two scores: writes the chosen one into every record that differs. */
+export async function chooseScore(entry: ScoreAt & { readonly score: HoleScore }): Promise<void> {
+  const { outing } = outingStore.getState()
+  if (!outing) throw new Error('no outing is open')
+  await currentEngine().write(({ state }) => {
+    const facts = factsReplacing(state, chooseScoreFacts(state, outing, entry))
+    return { scope: scopeOfKeys(facts), act: 'score chosen', facts }
+  })
 }
-/** A null score withdraws what stands. */
-export async function enterScore(_entry: ScoreAt & { readonly score: HoleScore | null }): Promise<void> {
-  notYet()
+
+/** Takes one act back; what it leaves as it is comes back with the reason. */
+export async function undo(op: OpId): Promise<readonly { readonly key: string; readonly reason: LeftReason }[]> {
+  let undone: Undo = { facts: [], left: [] }
+  await currentEngine().write(({ state, ops }) => {
+    const shown = [...ops.values()].filter(({ mark }) => mark.kind !== 'refused').map(held => held.op)
+    const taken = shown.find(other => opIdOf(other) === op)
+    if (!taken) return null
+    undone = undoOf(state, shown, taken)
+    return { scope: scopeOfKeys(undone.facts), act: 'undone', facts: undone.facts }
+  })
+  return undone.left
 }
-export async function chooseScore(_entry: ScoreAt & { readonly score: HoleScore }): Promise<void> {
-  notYet()
-}
-export async function undo(_op: OpId): Promise<readonly { readonly key: string; readonly reason: LeftReason }[]> {
-  return notYet()
-}
-export async function inviteLink(_role: 'desk' | 'scorer' | 'viewer', _group: GroupId | null): Promise<string> {
-  return notYet()
-}
-export async function joinOuting(_link: string, _label: string): Promise<Result<LogId, JoinFault>> {
-  return notYet()
-}
-export function exportFile(_form: 'whole' | 'plain'): { readonly name: string; readonly text: string } {
-  return notYet()
-}
-export async function importFile(_text: string, _label: string): Promise<Result<LogId, readonly Fault[]>> {
-  return notYet()
-}
-export async function takeOffered(_text: string): Promise<void> {
-  notYet()
-}
+
+/** The desk takes in an op that somebody carries beyond their own rights. */
+export const takeOffered = (text: string): Promise<void> => currentEngine().bring([text])
+
 /** A tap: connects again at once. */
 export function retryNow(): void {
-  notYet()
+  if (isOpen()) currentEngine().wake()
 }
-export async function forgetRefused(_op: OpId): Promise<void> {
-  notYet()
-}
+
+export const forgetRefused = (op: OpId): Promise<void> => currentEngine().forget(op)

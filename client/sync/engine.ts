@@ -5,10 +5,10 @@ import { makeKey } from '#core/outing/keys.ts'
 import type { DeviceId, OpId } from '#core/values/ids.ts'
 import { factSchemas } from '#shared/facts.ts'
 import type { Delay } from '#shared/messages/verdict.ts'
-import { parseOpShape } from '#shared/op.ts'
+import { broughtChange } from './brought.ts'
 import type { Clock } from './clock.ts'
 import type { Foot } from './foot.ts'
-import { type HeldOp, waitingMark } from './held-op.ts'
+import type { HeldOp } from './held-op.ts'
 import { type Holding, waitingOps } from './holding.ts'
 import { type Act, createKeeper } from './keeper.ts'
 import type { Link } from './link.ts'
@@ -73,8 +73,11 @@ export function createEngine({ store, link, clock, inventions, stored, isSaved, 
   const { holding, reload, idle } = keeper
   return {
     holding,
-    reload,
     idle,
+    reload: async () => {
+      await reload()
+      session.kick()
+    },
     foot: () => footOf(holding(), keeper.phone(), session),
     write: async act => {
       const held = await keeper.write(act)
@@ -103,21 +106,6 @@ function newNameFor({ state, record }: Holding, { device, secret, hash }: Invent
   const key = secret()
   const grant = { hash: hash(key), role, group, label: record.label, invite: record.invite.id }
   return { device: device(), key, grant }
-}
-
-function broughtChange({ ops, record }: Holding, texts: readonly string[]) {
-  const put: HeldOp[] = []
-  for (const text of texts) {
-    const parsed = parseOpShape(text)
-    if (!parsed.ok || parsed.value.log !== record.log || ops.has(opIdOf(parsed.value))) continue
-    const place = record.nextPlace + put.length
-    put.push({ op: parsed.value, text, seq: null, serverAt: null, carrier: null, mark: waitingMark, place })
-  }
-  const nextPlace = record.nextPlace + put.length
-  return {
-    put,
-    record: (current: typeof record) => ({ ...current, nextPlace: Math.max(current.nextPlace, nextPlace) }),
-  }
 }
 
 function footOf(

@@ -43,12 +43,16 @@ export function createKeeper({ store, clock, stored, isSaved, changed }: KeeperP
   const unremoved = new Set<OpId>()
   let retryPlanned = false
   let chain: Promise<unknown> = Promise.resolve()
+  /** Something new is on the disk since the last word of it. */
+  let isNews = false
 
   const enqueue = <T>(task: () => Promise<T>): Promise<T> => {
     pending++
     const done = chain.then(task).finally(() => {
       pending--
-      changed(!isBehind)
+      const onDisk = isNews && !isBehind
+      if (onDisk) isNews = false
+      changed(onDisk)
     })
     chain = done.catch(() => undefined)
     return done
@@ -62,6 +66,7 @@ export function createKeeper({ store, clock, stored, isSaved, changed }: KeeperP
       if (unremoved.size > 0) await store.change(holding.record.log, { remove: [...unremoved] })
       unremoved.clear()
       isBehind = false
+      isNews = true
     } catch {
       planRetry()
     }
@@ -109,6 +114,7 @@ export function createKeeper({ store, clock, stored, isSaved, changed }: KeeperP
         const said = act(holding)
         if (said === null || said.facts.length === 0) return null
         assertSound(heldOfAct(holding, holding.record, clock.now(), said))
+        isNews = true
         const held = await append(draw => heldOfAct(holding, draw, clock.now(), said))
         holding = holdingAfter(holding, { put: [held], record: record => afterDraw(record, held) })
         return held
@@ -120,6 +126,7 @@ export function createKeeper({ store, clock, stored, isSaved, changed }: KeeperP
       enqueue(async () => {
         const change = make(holding)
         if (change === null) return
+        isNews = true
         try {
           if (await catchUpDisk()) await store.change(holding.record.log, change)
         } catch {

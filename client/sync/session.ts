@@ -384,17 +384,21 @@ export function createSession({ keeper, link, clock, rename, changed }: SessionP
   }
 
   const wake = (): void => {
+    if (!isWanted) {
+      connect()
+      return
+    }
     if (clock.now() - lastWake < wakeEveryMs) return
     lastWake = clock.now()
     const [feed] = followed
-    if (!isWanted) connect()
-    else if (!isUp) link.renew()
+    if (!isUp) link.renew()
     else if (feed === undefined) catchUp()
-    else
+    else {
       void pullOn(feed, probeLimitMs).then(isThere => {
         if (isThere) kick()
         else link.renew()
       })
+    }
   }
 
   const word = (): Foot['link'] => {

@@ -1,0 +1,62 @@
+import type { LogId } from '#core/values/ids.ts'
+
+export interface TabEvents {
+  /** Another page of this phone wrote into the log. */
+  readonly wrote: () => void
+  /** Whether this page is the one that talks to the server. */
+  readonly leads: (isLeading: boolean) => void
+}
+
+/** The pages of one phone that show the same log: one of them talks to the server, all read the same disk. */
+export interface Tabs {
+  readonly tellWrote: () => void
+  /** The page is looked at: it takes the lead over from one that perhaps sleeps. */
+  readonly lead: () => void
+  readonly close: () => void
+}
+
+/** Where the browser has no locks every page talks to the server, which tells doubles apart. */
+export function openTabs(log: LogId, { wrote, leads }: TabEvents): Tabs {
+  const name = `six-threes/${log}`
+  const channel = typeof BroadcastChannel === 'undefined' ? null : new BroadcastChannel(name)
+  if (channel) channel.onmessage = wrote
+  const leading = createLead(name, leads)
+  leading.take()
+  return {
+    tellWrote: () => channel?.postMessage('wrote'),
+    lead: leading.take,
+    close: () => {
+      channel?.close()
+      leading.give()
+    },
+  }
+}
+
+interface Lead {
+  readonly take: () => void
+  readonly give: () => void
+}
+
+function createLead(name: string, leads: (isLeading: boolean) => void): Lead {
+  const locks: LockManager | undefined = navigator.locks
+  if (!locks) return { take: () => leads(true), give: () => undefined }
+  let release: (() => void) | null = null
+  const hold = (): Promise<void> =>
+    new Promise(resolve => {
+      release = resolve
+      leads(true)
+    })
+  const lost = (): void => {
+    release = null
+    leads(false)
+  }
+  return {
+    take: () => {
+      if (!release) void locks.request(name, { steal: true }, hold).catch(lost)
+    },
+    give: () => {
+      release?.()
+      release = null
+    },
+  }
+}
