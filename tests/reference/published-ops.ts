@@ -4,6 +4,7 @@ import { allowanceOps } from './allowance-ops.ts'
 import type { Calculation, InputFault } from './calculation.ts'
 import { countbackOps } from './countback-ops.ts'
 import { courseOps } from './course-ops.ts'
+import { differentialOps } from './differential-ops.ts'
 import { drawOps } from './draw-ops.ts'
 import { formatOps } from './format-ops.ts'
 import { gameOps } from './game-ops.ts'
@@ -18,6 +19,7 @@ const publishedOps: ReadonlyMap<string, Calculation> = new Map([
   ...allowanceOps,
   ...courseOps,
   ...recordOps,
+  ...differentialOps,
   ...indexOps,
   ...formatOps,
   ...gameOps,

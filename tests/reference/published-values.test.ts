@@ -109,7 +109,7 @@ describe('core', () => {
 })
 
 /** An example in a comment answers nothing. */
-const withoutComments = (text: string): string => text.replaceAll(/\/\*[^]*?\*\/|^\s*\/\/.*$/gm, '')
+const withoutComments = (text: string): string => text.replaceAll(/\/\*[\s\S]*?\*\/|^\s*\/\/.*$/gm, '')
 
 function textsOf(value: unknown): string[] {
   if (typeof value === 'string') return [value]

@@ -1,57 +1,25 @@
 import * as z from 'zod/mini'
 import { acceptedAs, handicapEditions, isEnoughForAnIndex, totalHoles } from '#core/handicap/acceptable-holes.ts'
 import { adjustedGross } from '#core/handicap/adjusted-gross.ts'
-import {
-  combineTwoNines,
-  combineWithExpected,
-  differentialTenths,
-  type RatedScore,
-  scoreDifferential18,
-  scoreDifferentialStableford,
-} from '#core/handicap/differential.ts'
 import { fourBallScore } from '#core/handicap/four-ball-score.ts'
 import { maxHoleScore, netPar } from '#core/handicap/max-hole-score.ts'
 import { ballPlaceAt, mostLikelyScores } from '#core/handicap/most-likely-score.ts'
-import {
-  isPlayingConditions,
-  type PlayingConditions,
-  playingConditionsFromSample,
-} from '#core/handicap/playing-conditions.ts'
+import { isPlayingConditions, playingConditionsFromSample } from '#core/handicap/playing-conditions.ts'
 import { allocateStrokes } from '#core/handicap/stroke-allocation.ts'
 import { must } from '#core/values/assert.ts'
-import type { Fraction } from '#core/values/fraction.ts'
-import type { Answer } from '#scripts/check-values/answer.ts'
-import { type Calculations, calculation, inTenths, unrounded } from './calculation.ts'
+import { type Calculations, calculation } from './calculation.ts'
 import { acceptedAsCodes } from './published-codes.ts'
-import { decimal, playedOf18, slope, tenths, whole } from './published-inputs.ts'
+import { playedOf18, whole } from './published-inputs.ts'
 
 const strokeIndex = z.int().check(z.gte(1), z.lte(18))
 const holesPerScore = z.array(z.literal([9, 18]))
 const points = z.array(z.int().check(z.gte(0), z.lte(99)))
 const distance = z.number().check(z.gte(0))
 
-const conditions = z.pipe(
-  z.number().check(z.refine(isPlayingConditions)),
-  z.transform(value => value as PlayingConditions),
-)
-const nineHoleScore = z.object({ adjusted_gross: whole, course_rating9: tenths, slope9: slope, pcc: conditions })
-
 const eighteenIndexes = Array.from({ length: 18 }, (_, at) => at + 1)
 
 const strokesAt = (courseHandicap: number, index: number): number =>
   must(allocateStrokes(courseHandicap, eighteenIndexes)[index - 1], 'a stroke index of the eighteen')
-
-const differentialAnswer = (value: Fraction): Answer => ({
-  unrounded: unrounded(value),
-  differential: inTenths(differentialTenths(value)),
-})
-
-const ratedNine = (score: z.output<typeof nineHoleScore>): RatedScore => ({
-  adjustedGross: score.adjusted_gross,
-  courseRatingTenths: score.course_rating9,
-  slope: score.slope9,
-  playingConditions: score.pcc,
-})
 
 const givenUp = z.object({
   strokes_taken: whole,
@@ -80,7 +48,7 @@ const fourBallOf = (input: z.output<typeof fourBallCard>): ReturnType<typeof fou
     partnerPoints: input.partner_points_on_other_holes,
   })
 
-/** Scores for handicapping: section d of the published figures without the Index, and section e. */
+/** Scores for handicapping and the day's conditions: of sections d and e of the published figures. */
 export const recordOps: Calculations = [
   [
     'max_hole_score',
@@ -134,63 +102,6 @@ export const recordOps: Calculations = [
     calculation(z.object({ holes_per_score: holesPerScore }), input => ({
       total_holes: totalHoles(input.holes_per_score),
       issued: isEnoughForAnIndex(input.holes_per_score),
-    })),
-  ],
-  [
-    'score_differential_18',
-    calculation(z.object({ adjusted_gross: whole, course_rating: tenths, slope, pcc: conditions }), input =>
-      differentialAnswer(
-        scoreDifferential18({
-          adjustedGross: input.adjusted_gross,
-          courseRatingTenths: input.course_rating,
-          slope: input.slope,
-          playingConditions: input.pcc,
-        }),
-      ),
-    ),
-  ],
-  [
-    'score_differential_stableford',
-    calculation(
-      z.object({
-        par: whole,
-        course_handicap: whole,
-        course_rating: tenths,
-        slope,
-        pcc: conditions,
-        points_off_course_handicap: whole,
-      }),
-      input =>
-        differentialAnswer(
-          scoreDifferentialStableford({
-            points: input.points_off_course_handicap,
-            par: input.par,
-            courseHandicap: input.course_handicap,
-            courseRatingTenths: input.course_rating,
-            slope: input.slope,
-            playingConditions: input.pcc,
-          }),
-        ),
-    ),
-  ],
-  [
-    'round_differential',
-    calculation(z.object({ unrounded: decimal }), input => ({
-      differential: inTenths(differentialTenths(input.unrounded)),
-    })),
-  ],
-  [
-    'combine_two_nine_hole_2020',
-    calculation(z.object({ first: nineHoleScore, second: nineHoleScore }), ({ first, second }) =>
-      differentialAnswer(combineTwoNines(ratedNine(first), ratedNine(second))),
-    ),
-  ],
-  [
-    'combine_nine_with_expected_2024',
-    calculation(z.object({ nine_hole_differential: decimal, expected_differential: decimal }), input => ({
-      differential: inTenths(
-        differentialTenths(combineWithExpected(input.nine_hole_differential, input.expected_differential)),
-      ),
     })),
   ],
   [
