@@ -1,0 +1,20 @@
+import * as fc from 'fast-check'
+import { it } from 'vitest'
+
+/** Set SEED to run a failing history again. */
+export const seed = Number(process.env.SEED ?? Math.floor(Math.random() * 2 ** 31))
+
+const runs = 20_000
+
+/** A property over 20,000 random values; its seed is printed. */
+export function holds<T>(rule: string, values: fc.Arbitrary<T>, check: (value: T) => void): void {
+  it(rule, () => {
+    process.stdout.write(`seed ${seed}: ${rule}\n`)
+    fc.assert(
+      fc.property(values, value => {
+        check(value)
+      }),
+      { numRuns: runs, seed },
+    )
+  })
+}
