@@ -75,6 +75,7 @@ export const startWords = {
   'fault-number': own('{field}: {low} to {high}.'),
   'fault-handicap': own('{field}: a figure such as 12.4 or +1.3.'),
   'fault-strokes': own('{field}: a whole number.'),
+  'fault-holes': own('Stroke index, 1 to 18, is missing at hole {holes}.'),
   'fault-here': own('1 to 18'),
   'fault-tee': own('{field}: choose one. A Handicap Index needs its ratings.'),
   'fault-long': own('{field}: at most {n} characters.'),

@@ -1,3 +1,4 @@
+import { useEffect, useRef } from 'react'
 import { type HoleScore, unholedScores } from '#core/card/score.ts'
 import { formatScore } from '../../words/figures.ts'
 import { say } from '../../words/say.ts'
@@ -15,10 +16,12 @@ const numbers: readonly number[] = Array.from({ length: 15 }, (_, place) => plac
 
 /** Every score from 1 to 15, and what else may become of a ball on a hole. */
 export function MoreKeys({ player, chosen, candidates, onScore, onBack }: Props) {
+  const keys = useRef<HTMLDivElement>(null)
+  useEffect(() => keys.current?.scrollIntoView({ block: 'nearest' }), [])
   return (
     <fieldset>
       <legend className="hidden">{say('score-keys', { player })}</legend>
-      <div className="more-keys">
+      <div className="more-keys" ref={keys}>
         {[...numbers, ...unholedScores].map(score => (
           <button
             key={score}

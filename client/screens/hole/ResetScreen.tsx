@@ -82,7 +82,7 @@ function NextTable({ outing, results, balls, next }: ThreeProps & { readonly nex
               {hole}
             </th>
           ))}
-          <th scope="col">{say('level')}</th>
+          <th scope="col">{say('reset-level')}</th>
         </tr>
       </thead>
       <tbody>

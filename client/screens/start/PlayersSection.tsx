@@ -15,6 +15,7 @@ export function PlayersSection({ draft, change, faultAt }: SectionProps) {
   return (
     <section className="section" aria-label={say('start-players')}>
       <h2>{say('start-players')}</h2>
+      <p className="quiet">{say('start-plus-hint')}</p>
       {players.map((player, place) => (
         <PlayerBox
           key={player.id}
@@ -69,7 +70,6 @@ function PlayerBox({ player, n, draft, faultAt, onChange, onRemove }: PlayerProp
           value={player.figure}
           onValue={figure => onChange({ figure })}
           fault={faultAt(`${id}-figure`)}
-          hint={say('start-plus-hint')}
         />
         {kind === 'index' && <TeeOf player={player} n={n} draft={draft} faultAt={faultAt} onChange={onChange} />}
       </div>

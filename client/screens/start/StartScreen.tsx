@@ -64,8 +64,8 @@ function FaultList({ faults }: { readonly faults: readonly DraftFault[] }) {
         <div className="notice">
           <p>{say('start-faults')}</p>
           <ul>
-            {faults.map(({ field, text }) => (
-              <li key={field + text}>{text}</li>
+            {[...new Set(faults.map(({ text }) => text))].map(text => (
+              <li key={text}>{text}</li>
             ))}
           </ul>
         </div>

@@ -2,6 +2,7 @@ import { formatNames } from '#core/formats/format-names.ts'
 import { formatTable } from '#core/formats/table.ts'
 import { parseIndexTenths, parseTenths } from '#core/outing/tenths.ts'
 import { limits } from '#shared/limits.ts'
+import { formatList } from '../../words/figures.ts'
 import { say } from '../../words/say.ts'
 import { type Draft, holesInPlay, type PlayerDraft, type TeeDraft } from './draft.ts'
 import { playersNeeded, waysToSide } from './sides.ts'
@@ -40,10 +41,14 @@ function faultOfNumber(field: string, name: string, text: string, low: number, h
   return [{ field, text: say('fault-number', { field: name, low, high }) }]
 }
 
-const faultsOfHoles = (draft: Draft): DraftFault[] =>
-  holesInPlay(draft).flatMap(({ index }, place) =>
-    faultOfNumber(`hole-${place + 1}`, say('start-hole-index', { hole: place + 1 }), index, 1, 18),
+/** One sentence names every hole whose stroke index is missing or out of range. */
+function faultsOfHoles(draft: Draft): DraftFault[] {
+  const wrong = holesInPlay(draft).flatMap(({ index }, place) =>
+    faultOfNumber('', '', index, 1, 18).length > 0 ? [place + 1] : [],
   )
+  const text = say('fault-holes', { holes: formatList(wrong) })
+  return wrong.map(hole => ({ field: `hole-${hole}`, text }))
+}
 
 function faultsOfTee(tee: TeeDraft, place: number): DraftFault[] {
   const n = place + 1
