@@ -37,7 +37,8 @@ const retryDiskMs = 2_000
 
 export function createKeeper({ store, clock, stored, isSaved, changed }: KeeperParts): Keeper {
   let holding = holdingOf(stored)
-  let pending = 0
+  /** Acts that are not on the disk yet, and not shown. */
+  let writing = 0
   /** What the disk lacks: everything is written again once it answers. */
   let isBehind = !isSaved
   const unremoved = new Set<OpId>()
@@ -47,9 +48,7 @@ export function createKeeper({ store, clock, stored, isSaved, changed }: KeeperP
   let isNews = false
 
   const enqueue = <T>(task: () => Promise<T>): Promise<T> => {
-    pending++
     const done = chain.then(task).finally(() => {
-      pending--
       const onDisk = isNews && !isBehind
       if (onDisk) isNews = false
       changed(onDisk)
@@ -103,22 +102,29 @@ export function createKeeper({ store, clock, stored, isSaved, changed }: KeeperP
     return made.at(-1) ?? make(holding.record)
   }
 
+  const writeNow = async (act: Act): Promise<HeldOp | null> => {
+    const said = act(holding)
+    if (said === null || said.facts.length === 0) return null
+    assertSound(heldOfAct(holding, holding.record, clock.now(), said))
+    isNews = true
+    const held = await append(draw => heldOfAct(holding, draw, clock.now(), said))
+    holding = holdingAfter(holding, { put: [held], record: record => afterDraw(record, held) })
+    return held
+  }
+
   return {
     holding: () => holding,
-    phone: () => (isBehind ? 'failing' : pending > 0 ? 'saving' : 'saved'),
+    phone: () => (isBehind ? 'failing' : writing > 0 ? 'saving' : 'saved'),
     idle: async () => {
       await chain
     },
     write: act => {
-      const done = enqueue(async () => {
-        const said = act(holding)
-        if (said === null || said.facts.length === 0) return null
-        assertSound(heldOfAct(holding, holding.record, clock.now(), said))
-        isNews = true
-        const held = await append(draw => heldOfAct(holding, draw, clock.now(), said))
-        holding = holdingAfter(holding, { put: [held], record: record => afterDraw(record, held) })
-        return held
-      })
+      writing++
+      const done = enqueue(() =>
+        writeNow(act).finally(() => {
+          writing--
+        }),
+      )
       changed(false)
       return done
     },

@@ -1,0 +1,36 @@
+import 'fake-indexeddb/auto'
+import { IDBFactory } from 'fake-indexeddb'
+import { vi } from 'vitest'
+
+/** What a page of one phone sees of its browser, and the client's modules loaded for it alone. */
+export interface Page {
+  readonly actions: typeof import('#client/state/actions.ts')
+  readonly store: typeof import('#client/state/outing-store.ts').outingStore
+  readonly disk: IDBFactory
+}
+
+/** Opens the client on an address with a disk of its own, or with one that an earlier page left. */
+export async function openPage(origin: string, disk = new IDBFactory()): Promise<Page> {
+  const document = Object.assign(new EventTarget(), { visibilityState: 'visible' })
+  const window = Object.assign(new EventTarget(), { isSecureContext: false })
+  vi.stubGlobal('document', document)
+  vi.stubGlobal('window', window)
+  vi.stubGlobal('location', { origin, pathname: '/' })
+  vi.stubGlobal('BroadcastChannel', undefined)
+  vi.stubGlobal('navigator', {})
+  vi.stubGlobal('indexedDB', disk)
+  vi.resetModules()
+  const actions = await import('#client/state/actions.ts')
+  const { outingStore } = await import('#client/state/outing-store.ts')
+  // The connection to this disk is opened while it is the global one.
+  await actions.listOutings()
+  return { actions, store: outingStore, disk }
+}
+
+export const until = (isSo: () => boolean): Promise<void> =>
+  vi.waitFor(
+    () => {
+      if (!isSo()) throw new Error(`not yet: ${isSo}`)
+    },
+    { timeout: 15_000, interval: 10 },
+  )
