@@ -3,6 +3,7 @@ import { StartFault } from '../start-fault.ts'
 import { takeDataFolder } from './data-folder.ts'
 import { type Database, loadDriver } from './driver.ts'
 import { createGroupCommit } from './group-commit.ts'
+import { createMemory } from './memory.ts'
 import { migrate } from './migrations.ts'
 import { createReads } from './reads.ts'
 import type { Entry, Offer, Outcome, Store, StoreTrouble } from './store.ts'
@@ -59,6 +60,7 @@ function assertDurable(database: Database): void {
 
 function createStore(database: Database, release: () => void, { newEra, failed }: SqliteOptions): Store {
   const reads = createReads(database)
+  const memory = createMemory(reads)
   const writes = createWrites(database, newEra)
   let lastTrouble: StoreTrouble | null = null
   let isOpen = true
@@ -81,16 +83,25 @@ function createStore(database: Database, release: () => void, { newEra, failed }
     return { kind: 'later', reason: lastTrouble }
   }
   const commits = createGroupCommit<Entry, Outcome>({
-    commit: entries => transact(() => entries.map(writes.append)),
+    commit: entries => {
+      const outcomes = transact(() => writes.appendAll(entries))
+      for (const [index, entry] of entries.entries()) memory.committed(entry, outcomes[index] as Outcome)
+      return outcomes
+    },
     failed: noteTrouble,
   })
 
   return {
     ...reads,
+    headOf: memory.headOf,
+    accessOf: memory.accessOf,
     append: entry => (isOpen ? commits.add(entry) : Promise.resolve({ kind: 'later', reason: 'busy' })),
     offer: async (log, offer: Offer, most) => transact(() => writes.offer(log, offer, most)),
     dropOffer: async (log, device, n) => writes.dropOffer(log, device, n),
-    bury: async (log, at) => transact(() => writes.bury(log, at)),
+    async bury(log, at) {
+      transact(() => writes.bury(log, at))
+      memory.forget(log)
+    },
     trouble: async () => lastTrouble ?? reads.trouble(),
     async close() {
       if (!isOpen) return

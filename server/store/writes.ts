@@ -8,8 +8,17 @@ interface GrantRow {
   readonly grp: string | null
 }
 
+/** A log during one transaction: what is asked once, however many ops it gets. */
+interface OpenLog {
+  seq: number
+  readonly seqBefore: number
+  hasVoids: boolean
+  readonly hasOffers: boolean
+}
+
 export interface Writes {
-  append(entry: Entry): Outcome
+  /** All of one transaction, in order. */
+  appendAll(entries: readonly Entry[]): readonly Outcome[]
   offer(log: LogId, offer: Offer, mostByCarrier: number): boolean
   dropOffer(log: LogId, device: DeviceId, n: number): void
   bury(log: LogId, at: number): void
@@ -19,53 +28,13 @@ export interface Writes {
 export function createWrites(database: Database, newEra: () => string): Writes {
   const statements = prepareWrites(database)
 
-  const append = (entry: Entry): Outcome => {
-    const missing = openLog(entry)
-    if (missing) return missing
-    const stored = statements.found.get(entry.log, entry.device, entry.n) as { seq: number; text: string } | undefined
-    if (stored) {
-      return stored.text === entry.text
-        ? { kind: 'already stored', seq: stored.seq }
-        : { kind: 'refused', code: 'identity taken', path: 'n' }
-    }
-    return refusalOf(entry) ?? insert(entry)
-  }
-
-  const openLog = ({ log, creates, at }: Entry): Outcome | null => {
-    if (statements.head.get(log)) return creates ? { kind: 'weigh again' } : null
-    if (statements.tombstone.get(log)) return { kind: 'refused', code: 'deleted', path: 'log' }
-    if (!creates) return { kind: 'later', reason: 'key unknown' }
-    statements.makeLog.run(log, newEra(), at)
-    return null
-  }
-
-  const refusalOf = ({ log, under, claims, mayRegrant }: Entry): Outcome | null => {
-    if (under !== null && statements.voided.get(log, 'key', under)) return { kind: 'refused', code: 'voided', path: '' }
-    for (const claim of claims) {
-      if (statements.voided.get(log, claim.kind, claim.name))
-        return { kind: 'refused', code: 'voided', path: claim.path }
-      const row = statements.grant.get(log, claim.kind, claim.name) as GrantRow | undefined
-      if (row && !maySucceed(row, claim, mayRegrant)) return { kind: 'refused', code: 'key taken', path: claim.path }
-    }
-    return null
-  }
-
-  const insert = (entry: Entry): Outcome => {
-    const { log, device, n, scope, text, at, carrier } = entry
-    const { seq } = statements.nextSeq.get(log) as { seq: number }
-    statements.insertOp.run(log, seq, device, n, scope, text, at, carrier)
-    for (const { kind, name, hash, role, group } of entry.claims)
-      statements.grantRow.run(log, kind, name, hash, role, group)
-    statements.dropOffer.run(log, device, n)
-    for (const { kind, name, stands } of entry.voidings) {
-      if (stands) statements.addVoid.run(log, kind, name)
-      else statements.endVoid.run(log, kind, name)
-    }
-    return { kind: 'stored', seq }
-  }
-
   return {
-    append,
+    appendAll(entries) {
+      const logs = new Map<LogId, OpenLog>()
+      const outcomes = entries.map(entry => append(statements, logs, newEra, entry))
+      for (const [log, { seq, seqBefore }] of logs) if (seq !== seqBefore) statements.setSeq.run(seq, log)
+      return outcomes
+    },
     offer(log, { device, n, text, carrier }, mostByCarrier) {
       const { count } = statements.countOffers.get(log, carrier) as { count: number }
       if (count >= mostByCarrier) return false
@@ -83,22 +52,86 @@ export function createWrites(database: Database, newEra: () => string): Writes {
   }
 }
 
+type Statements = ReturnType<typeof prepareWrites>
+
+function append(statements: Statements, logs: Map<LogId, OpenLog>, newEra: () => string, entry: Entry): Outcome {
+  const open = logs.get(entry.log) ?? openLog(statements, newEra, entry)
+  if ('kind' in open) return open
+  logs.set(entry.log, open)
+  if (entry.creates && open.seq > 0) return { kind: 'weigh again' }
+  const refusal = refusalOf(statements, open, entry)
+  // An op that is stored already is so whatever has become of its sender's rights.
+  if (refusal) return heldOutcome(statements, entry) ?? refusal
+  const { log, device, n, scope, text, at, carrier } = entry
+  const seq = open.seq + 1
+  const { changes } = statements.insertOp.run(log, seq, device, n, scope, text, at, carrier)
+  if (Number(changes) === 0) return heldOutcome(statements, entry) ?? { kind: 'later', reason: 'database' }
+  open.seq = seq
+  if (open.hasOffers) statements.dropOffer.run(log, device, n)
+  writeAccess(statements, open, entry)
+  return { kind: 'stored', seq }
+}
+
+function openLog(statements: Statements, newEra: () => string, { log, creates, at }: Entry): OpenLog | Outcome {
+  const head = statements.head.get(log) as { seq: number } | undefined
+  if (head) {
+    const hasVoids = statements.anyVoid.get(log) !== undefined
+    return { seq: head.seq, seqBefore: head.seq, hasVoids, hasOffers: statements.anyOffer.get(log) !== undefined }
+  }
+  if (statements.tombstone.get(log)) return { kind: 'refused', code: 'deleted', path: 'log' }
+  if (!creates) return { kind: 'later', reason: 'key unknown' }
+  statements.makeLog.run(log, newEra(), at)
+  return { seq: 0, seqBefore: 0, hasVoids: false, hasOffers: false }
+}
+
+function heldOutcome(statements: Statements, { log, device, n, text }: Entry): Outcome | null {
+  const held = statements.found.get(log, device, n) as { seq: number; text: string } | undefined
+  if (!held) return null
+  return held.text === text
+    ? { kind: 'already stored', seq: held.seq }
+    : { kind: 'refused', code: 'identity taken', path: 'n' }
+}
+
+function refusalOf(statements: Statements, { hasVoids }: OpenLog, entry: Entry): Outcome | null {
+  const { log, under, claims, mayRegrant } = entry
+  const isVoid = (kind: string, name: string) => hasVoids && statements.voided.get(log, kind, name) !== undefined
+  if (under !== null && isVoid('key', under)) return { kind: 'refused', code: 'voided', path: '' }
+  for (const claim of claims) {
+    if (isVoid(claim.kind, claim.name)) return { kind: 'refused', code: 'voided', path: claim.path }
+    const row = statements.grant.get(log, claim.kind, claim.name) as GrantRow | undefined
+    if (row && !maySucceed(row, claim, mayRegrant)) return { kind: 'refused', code: 'key taken', path: claim.path }
+  }
+  return null
+}
+
 /** The first writer of a name keeps its hash; only one who may grant changes its role. */
 const maySucceed = (row: GrantRow, claim: Claim, mayRegrant: boolean): boolean =>
   row.hash === claim.hash && (mayRegrant || (row.role === claim.role && row.grp === claim.group))
 
+function writeAccess(statements: Statements, open: OpenLog, { log, claims, voidings }: Entry): void {
+  for (const { kind, name, hash, role, group } of claims) statements.setGrant.run(log, kind, name, hash, role, group)
+  for (const { kind, name, stands } of voidings) {
+    if (stands) statements.addVoid.run(log, kind, name)
+    else statements.endVoid.run(log, kind, name)
+    open.hasVoids = true
+  }
+}
+
 const prepareWrites = (database: Database) => ({
-  head: database.prepare('SELECT 1 FROM logs WHERE log = ?'),
+  head: database.prepare('SELECT seq FROM logs WHERE log = ?'),
+  anyVoid: database.prepare('SELECT 1 FROM voids WHERE log = ? LIMIT 1'),
+  anyOffer: database.prepare('SELECT 1 FROM offered WHERE log = ? LIMIT 1'),
   tombstone: database.prepare('SELECT 1 FROM tombstones WHERE log = ?'),
   makeLog: database.prepare('INSERT INTO logs (log, era, seq, at) VALUES (?, ?, 0, ?)'),
+  setSeq: database.prepare('UPDATE logs SET seq = ? WHERE log = ?'),
   found: database.prepare('SELECT seq, text FROM ops WHERE log = ? AND device = ? AND n = ?'),
   voided: database.prepare('SELECT 1 FROM voids WHERE log = ? AND kind = ? AND name = ?'),
   grant: database.prepare('SELECT hash, role, grp FROM grants WHERE log = ? AND kind = ? AND name = ?'),
-  nextSeq: database.prepare('UPDATE logs SET seq = seq + 1 WHERE log = ? RETURNING seq'),
   insertOp: database.prepare(
-    'INSERT INTO ops (log, seq, device, n, scope, text, at, carrier) VALUES (?, ?, ?, ?, ?, ?, ?, ?)',
+    `INSERT INTO ops (log, seq, device, n, scope, text, at, carrier) VALUES (?, ?, ?, ?, ?, ?, ?, ?)
+     ON CONFLICT (log, device, n) DO NOTHING`,
   ),
-  grantRow: database.prepare(
+  setGrant: database.prepare(
     'INSERT OR REPLACE INTO grants (log, kind, name, hash, role, grp) VALUES (?, ?, ?, ?, ?, ?)',
   ),
   addVoid: database.prepare('INSERT OR IGNORE INTO voids (log, kind, name) VALUES (?, ?, ?)'),
