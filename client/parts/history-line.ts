@@ -25,14 +25,19 @@ export function lineOfOp(op: Op, outing: Outing | null, held: HeldById | null): 
   const scoreAt = parts.findIndex(each => each?.kind === 'score')
   const [fact, at] = [op.facts[scoreAt], parts[scoreAt]]
   if (kinds.has('course') || kinds.has('length')) return say('history-started', { who })
-  if (kinds.has('closeBall')) return say(isAllWithdrawn(op) ? 'history-opened' : 'history-closed', { who })
+  if (kinds.has('closeBall')) return say(closeKey(op), { who })
   if (fact && at) return scoreLine(fact, at, who, outing, held)
   if (kinds.has('key')) return say('history-joined', { who })
   if (kinds.has('invite')) return say('history-invited', { who })
   return say('history-other', { who, act: op.act })
 }
 
-const isAllWithdrawn = (op: Op): boolean => op.facts.every(({ value }) => value === withdrawn)
+/** A close over a close that stood takes a late score in. */
+function closeKey({ facts }: Op): 'history-opened' | 'history-accepted' | 'history-closed' {
+  if (facts.every(({ value }) => value === withdrawn)) return 'history-opened'
+  const isAgain = facts.some(({ key, replaces }) => parseKey(key)?.kind === 'closeBall' && replaces.length > 0)
+  return isAgain ? 'history-accepted' : 'history-closed'
+}
 
 function scoreLine(fact: Fact, at: KeyParts, who: string, outing: Outing | null, held: HeldById | null): string {
   const player = (at.ball && outing?.balls.get(at.ball)?.name) || String(at.ball)

@@ -26,9 +26,10 @@ function FileLink({ form }: { readonly form: 'whole' | 'plain' }) {
   useEffect(() => {
     // Made again whenever an act comes in, so that the link always gives what the page shows.
     if (history.length === 0) return
-    const { name, text } = exportFile(form)
-    const url = URL.createObjectURL(new Blob([text], { type: 'application/json' }))
-    setFile({ name, url })
+    const made = exportFile(form)
+    if (made === null) return
+    const url = URL.createObjectURL(new Blob([made.text], { type: 'application/json' }))
+    setFile({ name: made.name, url })
     return () => URL.revokeObjectURL(url)
   }, [form, history])
   if (file === null) return null
