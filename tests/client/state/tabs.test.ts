@@ -1,0 +1,61 @@
+import { afterEach, expect, test, vi } from 'vitest'
+import { openTabs } from '#client/state/tabs.ts'
+import { quillmoor } from '../sync/make-held.ts'
+
+/** Locks as browsers have them, as far as one name is held by one page and may be stolen. */
+function createFakeLocks() {
+  const held = new Map<string, (why: Error) => void>()
+  return {
+    request: (name: string, _options: { steal: true }, hold: () => Promise<void>): Promise<void> => {
+      held.get(name)?.(new DOMException('stolen', 'AbortError'))
+      return new Promise((resolve, reject) => {
+        held.set(name, reject)
+        void hold().then(() => {
+          held.delete(name)
+          resolve()
+        })
+      })
+    },
+  }
+}
+
+afterEach(() => {
+  vi.unstubAllGlobals()
+})
+
+const openPage = (name: string, log: string[]) =>
+  openTabs(quillmoor, {
+    wrote: () => log.push(`${name} hears`),
+    leads: isLeading => log.push(`${name} ${isLeading ? 'leads' : 'follows'}`),
+  })
+
+test('one page talks to the server: the one that is looked at', async () => {
+  vi.stubGlobal('navigator', { locks: createFakeLocks() })
+  const log: string[] = []
+  const first = openPage('first', log)
+  const second = openPage('second', log)
+  await vi.waitFor(() => expect(log).toEqual(['first leads', 'second leads', 'first follows']))
+  second.lead()
+  first.lead()
+  await vi.waitFor(() => expect(log.slice(3)).toEqual(['first leads', 'second follows']))
+  first.close()
+  second.close()
+})
+
+test('without locks every page talks to the server', () => {
+  vi.stubGlobal('navigator', {})
+  const log: string[] = []
+  for (const name of ['first', 'second']) openPage(name, log).close()
+  expect(log).toEqual(['first leads', 'second leads'])
+})
+
+test('the other pages of the phone hear that something was written', async () => {
+  vi.stubGlobal('navigator', {})
+  const log: string[] = []
+  const first = openPage('first', log)
+  const second = openPage('second', log)
+  first.tellWrote()
+  await vi.waitFor(() => expect(log.slice(2)).toEqual(['second hears']))
+  first.close()
+  second.close()
+})

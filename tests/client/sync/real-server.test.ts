@@ -1,0 +1,106 @@
+import { createServer, type Server } from 'node:http'
+import type { AddressInfo } from 'node:net'
+import { expect, onTestFinished, test, vi } from 'vitest'
+import { browserClock } from '#client/device/browser-clock.ts'
+import { createAnyLink } from '#client/sync/any-link.ts'
+import { createEngine, type Engine } from '#client/sync/engine.ts'
+import { createMemoryStore } from '#client/sync/memory-store.ts'
+import { makeKey } from '#core/outing/keys.ts'
+import type { DeviceId, LogId } from '#core/values/ids.ts'
+import { startApp } from '#tests/server/support/app.ts'
+import { makeRecord } from './make-held.ts'
+import { deskInvite, hash } from './phone.ts'
+
+/** A network that lets plain requests through and cuts every web socket. */
+async function startBlockingProxy(target: string): Promise<string> {
+  const proxy: Server = createServer(async (request, response) => {
+    const body: Buffer[] = []
+    for await (const chunk of request) body.push(chunk as Buffer)
+    const headers = Object.entries(request.headers).flatMap(([name, value]): [string, string][] =>
+      typeof value === 'string' && !['host', 'connection', 'content-length'].includes(name) ? [[name, value]] : [],
+    )
+    const init = { method: request.method ?? 'GET', headers, ...(body.length > 0 ? { body: Buffer.concat(body) } : {}) }
+    const answer = await fetch(`${target}${request.url}`, init)
+    response.writeHead(answer.status, { 'Content-Type': answer.headers.get('content-type') ?? '' })
+    response.end(Buffer.from(await answer.arrayBuffer()))
+  })
+  proxy.on('upgrade', (_request, socket) => socket.destroy())
+  await new Promise<void>(resolve => proxy.listen(0, '127.0.0.1', resolve))
+  onTestFinished(() => {
+    proxy.closeAllConnections()
+    proxy.close()
+  })
+  return `http://127.0.0.1:${(proxy.address() as AddressInfo).port}`
+}
+
+function startEngine(url: string, device: string): Engine {
+  const link = createAnyLink({ url, clock: browserClock, fetch: (...request) => fetch(...request) })
+  const inventions = { device: () => `${device}-again` as DeviceId, secret: () => 'N'.repeat(22), hash }
+  const record = makeRecord({
+    log: 'real' as LogId,
+    device: device as DeviceId,
+    key: device.padEnd(22, 'K'),
+    invite: deskInvite,
+  })
+  const stored = { record, ops: [] }
+  const store = createMemoryStore()
+  const engine = createEngine({
+    store,
+    link,
+    clock: browserClock,
+    inventions,
+    stored,
+    isSaved: false,
+    changed: () => {},
+  })
+  onTestFinished(engine.disconnect)
+  return engine
+}
+
+const grantOf = (device: string, invite: string | null) => ({
+  key: makeKey('key', { device }),
+  value: { hash: hash(device.padEnd(22, 'K')), role: 'desk', group: null, label: device, invite },
+  replaces: [],
+})
+
+const say = (engine: Engine, score: number) =>
+  engine.write(() => ({
+    scope: null,
+    act: 'score entered',
+    facts: [{ key: `score/rowan/${score}/1/desk`, value: score, replaces: [] }],
+  }))
+
+const settled = (engine: Engine) => () => {
+  const { waiting, link } = engine.foot()
+  if (waiting > 0 || link !== 'live') throw new Error(`${waiting} waiting, ${link}`)
+}
+const patience = { timeout: 20_000, interval: 20 }
+
+test('where web sockets are blocked the same ops go by plain requests, both ways', async () => {
+  const app = await startApp()
+  const alder = startEngine(app.url, 'alder')
+  await alder.write(() => ({
+    scope: null,
+    act: 'outing started',
+    facts: [
+      grantOf('alder', null),
+      {
+        key: makeKey('invite', { invite: deskInvite.id }),
+        value: { hash: hash(deskInvite.secret), role: 'desk', group: null, label: 'Desk' },
+        replaces: [],
+      },
+    ],
+  }))
+  alder.connect()
+  await vi.waitFor(settled(alder), patience)
+  const birch = startEngine(await startBlockingProxy(app.url), 'birch')
+  await birch.write(() => ({ scope: null, act: 'phone joined', facts: [grantOf('birch', deskInvite.id)] }))
+  await say(birch, 4)
+  birch.connect()
+  await vi.waitFor(settled(birch), patience)
+  await say(alder, 7)
+  await vi.waitFor(() => {
+    for (const { holding } of [alder, birch]) expect(holding().ops.size).toBe(4)
+  }, patience)
+  expect(birch.holding().state).toEqual(alder.holding().state)
+})
