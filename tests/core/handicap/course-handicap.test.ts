@@ -1,5 +1,10 @@
 import { describe, expect, it } from 'vitest'
-import { courseHandicap9, courseHandicap18 } from '#core/handicap/course-handicap.ts'
+import {
+  courseHandicap9,
+  courseHandicap18,
+  courseHandicap18WithoutRatingMinusPar,
+  courseHandicapSameNineTwice,
+} from '#core/handicap/course-handicap.ts'
 import { fraction, roundHalfUp } from '#core/values/fraction.ts'
 
 const level = { courseRatingTenths: 720, slope: 113, par: 72 }
@@ -32,5 +37,19 @@ describe('course handicap over nine holes (Rules of Handicapping 6.1b, R&A and U
 
   it('takes a plus half to a tenth upward (own reading)', () => {
     expect(courseHandicap9(-9, level9, 'half-index-to-tenth')).toEqual(fraction(-4, 10))
+  })
+})
+
+describe('course handicap over the same nine twice (Rules of Handicapping 6.1, 2024; formula from memory)', () => {
+  it('takes the whole Index, and rating and par of the nine twice', () => {
+    const nine = { courseRatingTenths: 352, slope: 113, par: 36 }
+    expect(courseHandicapSameNineTwice(150, nine)).toEqual(fraction(134, 10))
+  })
+})
+
+describe('course handicap without rating minus par (Great Britain and Ireland until March 2024, second-hand)', () => {
+  it('is Index x Slope / 113', () => {
+    expect(courseHandicap18WithoutRatingMinusPar(113, 120)).toEqual(fraction(12))
+    expect(courseHandicap18WithoutRatingMinusPar(-113, 120)).toEqual(fraction(-12))
   })
 })
