@@ -6,6 +6,8 @@ import { FootItems } from './FootItems.tsx'
 export function Foot() {
   const phone = useOuting(({ foot }) => foot.phone)
   const waiting = useOuting(({ foot }) => foot.waiting)
+  // An outing opened from a file may hold acts that no server is known to have and that this phone does not send.
+  const unknown = useOuting(({ history }) => history.filter(({ seq }) => seq === null).length)
   const link = useOuting(({ foot }) => foot.link)
   return (
     <div className="foot">
@@ -15,11 +17,11 @@ export function Foot() {
         ) : (
           <span className="foot-word open">{say(phone === 'saving' ? 'foot-saving' : 'foot-failing')}</span>
         )}
-        {waiting > 0 ? (
-          <span className="foot-word open">{say('foot-to-send', { n: waiting })}</span>
-        ) : (
-          <span className="foot-word">{say('foot-server')}</span>
+        {waiting > 0 && <span className="foot-word open">{say('foot-to-send', { n: waiting })}</span>}
+        {waiting === 0 && unknown > 0 && (
+          <span className="foot-word open">{say('foot-not-on-server', { n: unknown })}</span>
         )}
+        {waiting === 0 && unknown === 0 && <span className="foot-word">{say('foot-server')}</span>}
         {link === 'away' && <span>{say('foot-away')}</span>}
       </div>
       <FootItems />

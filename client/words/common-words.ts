@@ -21,6 +21,7 @@ export const commonWords = {
   'by-night': own('Night colours'),
   'by-day': own('Day colours'),
   and: own('{first} & {second}'),
+  run: own('{from} to {to}'),
   versus: own('{first} v {second}'),
   close: own('Close'),
   cancel: own('Cancel'),

@@ -28,6 +28,19 @@ export function formatThree(number: number): string {
 /** "3, 7 and 9" without the last comma: "3, 7, 9". */
 export const formatList = (items: readonly (string | number)[]): string => items.join(', ')
 
+/** Holes in the order given, runs of three and more drawn together: "2, 5 to 9". */
+export function formatHoles(holes: readonly number[]): string {
+  const runs: number[][] = []
+  for (const hole of holes) {
+    const run = runs.at(-1)
+    if (run?.at(-1) === hole - 1) run.push(hole)
+    else runs.push([hole])
+  }
+  return formatList(
+    runs.map(run => (run.length > 2 ? say('run', { from: run[0] ?? 0, to: run.at(-1) ?? 0 }) : formatList(run))),
+  )
+}
+
 /** A phone's clock as a time of day. */
 export const formatTime = (at: number): string =>
   new Intl.DateTimeFormat(undefined, { hour: '2-digit', minute: '2-digit' }).format(at)

@@ -81,6 +81,7 @@ export const outingWords = {
   'foot-failing': own('not saved: this phone’s storage is full or closed'),
   'foot-to-send': own('{n} to send'),
   'foot-server': own('on the server'),
+  'foot-not-on-server': own('{n} not on the server'),
   'foot-no-server': own('no server yet'),
   'foot-waiting': own('{n} waiting: {reason}'),
   'foot-refused': own('Not taken: {what} ({reason}).'),

@@ -14,7 +14,7 @@ export function CloseCards({ outing, group }: { readonly outing: Outing; readonl
   const isClosed = group.balls.every(ball => outing.cards.get(ball)?.isClosed)
   const toClose = group.balls.filter(ball => !outing.cards.get(ball)?.isClosed)
   return (
-    <div>
+    <div className="stack">
       {open.length === 0 ? <p>{say('card-complete')}</p> : <Open lines={open} />}
       {isClosed && <p>{say('card-is-closed')}</p>}
       {isDesk && !isClosed && (

@@ -2,7 +2,7 @@ import { type HoleKey, holeKey } from '#core/card/score.ts'
 import type { Group, Outing } from '#core/outing/outing.ts'
 import type { BallId } from '#core/values/ids.ts'
 import { candidatesOf } from '../../parts/mark.ts'
-import { formatList, formatScore } from '../../words/figures.ts'
+import { formatHoles, formatScore } from '../../words/figures.ts'
 import { say } from '../../words/say.ts'
 
 /** What the card shows in a box: "5", "5 / 6" while two scores wait, empty where nothing is written. */
@@ -41,4 +41,4 @@ export function openWords(outing: Outing, group: Group): readonly string[] {
 }
 
 const holesWords = (holes: readonly number[]): string =>
-  holes.length === 1 ? say('card-hole', { hole: formatList(holes) }) : say('card-holes', { holes: formatList(holes) })
+  holes.length === 1 ? say('card-hole', { hole: formatHoles(holes) }) : say('card-holes', { holes: formatHoles(holes) })

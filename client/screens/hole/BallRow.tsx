@@ -12,7 +12,7 @@ import { strokesHere } from './hole-view.ts'
 import { Keys } from './Keys.tsx'
 import { MoreKeys } from './MoreKeys.tsx'
 import { Ticks } from './Ticks.tsx'
-import { TwoScores } from './TwoScores.tsx'
+import { TwoMark, TwoScores } from './TwoScores.tsx'
 
 interface Props {
   readonly outing: Outing
@@ -45,6 +45,7 @@ export function BallRow({ outing, results, ball, at, isYou, canScore }: Props) {
       <div className="ball-head">
         <h2>{player}</h2>
         {isYou && <span className="quiet">{say('you')}</span>}
+        {found.kind === 'two' && <TwoMark found={found} level={level} />}
         <Ticks strokes={strokesHere(results, ball, key)} />
         {found.kind === 'two' && (
           <TwoScores player={player} outing={outing} found={found} level={level} onScore={put} />

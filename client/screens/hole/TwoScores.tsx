@@ -22,10 +22,6 @@ export function TwoScores({ player, outing, found, level, onScore }: Props) {
   const beyond = candidates.filter(score => !isRoundLevel(score, level))
   return (
     <>
-      <svg className="two-mark" aria-hidden="true">
-        <line className="mark-line" x1="0" x2="100%" y1={15} y2={15} />
-        <Bar mark={markOfCardScore(found, level)} x={10} width={80} base={15} />
-      </svg>
       <p className="two-scores">
         {say('two-scores')}{' '}
         {candidates.map((score, place) => (
@@ -53,6 +49,16 @@ export function TwoScores({ player, outing, found, level, onScore }: Props) {
         </div>
       )}
     </>
+  )
+}
+
+/** The two as the strip draws them: a half for each. */
+export function TwoMark({ found, level }: Pick<Props, 'found' | 'level'>) {
+  return (
+    <svg className="two-mark" aria-hidden="true">
+      <line className="mark-line" x1="0" x2="100%" y1={15} y2={15} />
+      <Bar mark={markOfCardScore(found, level)} x={10} width={80} base={15} />
+    </svg>
   )
 }
 

@@ -16,6 +16,9 @@ function parseWhose(text: string | null): Whose | null {
   return { mode, ball: ball ? (ball as BallId) : null }
 }
 
+export const rememberWhose = (log: LogId, { mode, ball }: Whose): void =>
+  remember(`whose-${log}`, `${mode} ${ball ?? ''}`)
+
 /** The ball of the player whose name this phone gave. */
 function ballByName(outing: Outing | null, me: Me | null): BallId | null {
   const found = [...(outing?.balls.values() ?? [])].find(
@@ -29,7 +32,7 @@ export function useWhose(log: LogId | null, outing: Outing | null, me: Me | null
   const [chosen, setChosen] = useState(() => parseWhose(remembered(`whose-${log}`)))
   const ball = chosen?.ball ?? ballByName(outing, me)
   const choose = (whose: Whose): void => {
-    remember(`whose-${log}`, `${whose.mode} ${whose.ball ?? ''}`)
+    if (log) rememberWhose(log, whose)
     setChosen(whose)
   }
   return [{ mode: chosen?.mode ?? 'all', ball }, choose]

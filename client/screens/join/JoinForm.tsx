@@ -1,14 +1,29 @@
 import { useState } from 'react'
 import { useLocation } from 'wouter'
+import type { LogId } from '#core/values/ids.ts'
 import { limits } from '#shared/limits.ts'
 import { Field } from '../../parts/Field.tsx'
 import { useWork } from '../../parts/use-work.ts'
 import { joinOuting } from '../../state/actions.ts'
+import { outingStore } from '../../state/outing-store.ts'
 import { say, sayCode } from '../../words/say.ts'
 import { tabPath } from '../paths.ts'
 
+interface Props {
+  readonly link: string
+  /** In, with a name that is no player's. */
+  readonly onJoined: (log: LogId) => void
+}
+
+/** True for a player's own name, and on a phone that only watches: nothing is left to ask. */
+function isKnownHere(label: string): boolean {
+  const { outing, me } = outingStore.getState()
+  if (!outing || me?.role === 'viewer') return true
+  return [...outing.players.values()].some(({ name }) => name === label)
+}
+
 /** Asks for a name and joins. */
-export function JoinForm({ link }: { readonly link: string }) {
+export function JoinForm({ link, onJoined }: Props) {
   const [name, setName] = useState('')
   const [fault, setFault] = useState('')
   const [isUnnamed, setUnnamed] = useState(false)
@@ -20,7 +35,8 @@ export function JoinForm({ link }: { readonly link: string }) {
     if (label === '') return
     work(async () => {
       const joined = await joinOuting(link, label)
-      if (joined.ok) go(tabPath(joined.value, 'hole'))
+      if (joined.ok && isKnownHere(label)) go(tabPath(joined.value, 'hole'))
+      else if (joined.ok) onJoined(joined.value)
       else setFault(sayCode('join-fault-', joined.error, 'join-fault-other'))
     })
   }

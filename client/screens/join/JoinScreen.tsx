@@ -1,14 +1,17 @@
 import { useEffect, useState } from 'react'
 import { Link, useLocation } from 'wouter'
+import type { LogId } from '#core/values/ids.ts'
 import { say } from '../../words/say.ts'
 import { paths } from '../paths.ts'
 import { isJoinPath, JoinByLink } from './JoinByLink.tsx'
 import { JoinForm } from './JoinForm.tsx'
+import { WhoAreYou } from './WhoAreYou.tsx'
 
 /** Joins by the invite in the address, which leaves the address bar at once. */
 export function JoinScreen() {
   const [location] = useLocation()
   const [link, setLink] = useState(() => (isJoinPath(location) ? linkOf(location) : null))
+  const [joined, setJoined] = useState<LogId | null>(null)
   useEffect(() => {
     if (isJoinPath(location)) setLink(linkOf(location))
   }, [location])
@@ -20,7 +23,9 @@ export function JoinScreen() {
     <div className="page">
       <main>
         <h1>{say('join-title')}</h1>
-        {link === null ? <JoinByLink /> : <JoinForm key={link} link={link} />}
+        {joined !== null && <WhoAreYou log={joined} />}
+        {joined === null && link === null && <JoinByLink />}
+        {joined === null && link !== null && <JoinForm key={link} link={link} onJoined={setJoined} />}
         <Link className="plain-link" href={paths.home}>
           {say('home')}
         </Link>

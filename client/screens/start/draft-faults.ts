@@ -2,7 +2,7 @@ import { formatNames } from '#core/formats/format-names.ts'
 import { formatTable } from '#core/formats/table.ts'
 import { parseIndexTenths, parseTenths } from '#core/outing/tenths.ts'
 import { limits } from '#shared/limits.ts'
-import { formatList } from '../../words/figures.ts'
+import { formatHoles } from '../../words/figures.ts'
 import { say } from '../../words/say.ts'
 import { type Draft, holesInPlay, type PlayerDraft, type TeeDraft } from './draft.ts'
 import { playersNeeded, waysToSide } from './sides.ts'
@@ -46,7 +46,7 @@ function faultsOfHoles(draft: Draft): DraftFault[] {
   const wrong = holesInPlay(draft).flatMap(({ index }, place) =>
     faultOfNumber('', '', index, 1, 18).length > 0 ? [place + 1] : [],
   )
-  const text = say('fault-holes', { holes: formatList(wrong) })
+  const text = say('fault-holes', { holes: formatHoles(wrong) })
   return wrong.map(hole => ({ field: `hole-${hole}`, text }))
 }
 
