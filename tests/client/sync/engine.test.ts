@@ -142,6 +142,41 @@ describe('two phones', () => {
   })
 })
 
+describe('what crosses on the way', () => {
+  test('a tell right behind the answer of a phone that comes back is not lost', async () => {
+    const alder = await startLive()
+    const birch = await joinLive('birch')
+    birch.link.cut()
+    birch.link.plug()
+    await settle()
+    birch.link.up.shift()?.deliver()
+    await alder.say(eighth, 5)
+    await alder.flush()
+    expect(birch.link.down.map(({ what }) => what)).toEqual(['follow', 'tell'])
+    for (const letter of birch.link.down.splice(0)) letter.deliver()
+    await settle()
+    expect(birch.link.up).toEqual([])
+    expect(valuesAt(birch, eighth)).toEqual([5])
+  })
+
+  test('a refusal that comes behind the op itself takes nothing out of the fold', async () => {
+    const alder = await startLive()
+    const birch = await joinLive('birch')
+    server.judge = () => ({ kind: 'refused', code: 'forbidden', path: '' })
+    await alder.say(eighth, 5)
+    await settle()
+    alder.link.up.shift()?.deliver()
+    server.judge = () => null
+    await birch.engine.bring([[...alder.engine.holding().ops.values()].at(-1)?.text ?? ''])
+    await flushAll([birch.link])
+    alder.link.down.reverse()
+    await flushAll([alder.link])
+    expect(valuesAt(alder, eighth)).toEqual([5])
+    expect(alder.engine.foot()).toMatchObject({ refused: [], waiting: 0 })
+    same(alder, birch)
+  })
+})
+
 describe('a bad network', () => {
   test('an answer that is lost means unknown: sent again, stored once', async () => {
     const alder = await startLive()
@@ -474,6 +509,36 @@ describe('the disk', () => {
     const stored = await store.load(quillmoor)
     expect(stored?.ops.map(({ op }) => op.n)).toEqual([1, 2, 3])
     expect(stored?.record.nextN).toBe(4)
+  })
+
+  test('that stored an act and then said that it failed holds it once, beside what another page wrote', async () => {
+    const inner = createMemoryStore()
+    let isLying = false
+    const lying: LogStore = {
+      ...inner,
+      append: async (log, make) => {
+        const held = await inner.append(log, make)
+        if (isLying) throw new Error('connection lost')
+        return held
+      },
+    }
+    const alder = await start('alder', { store: lying })
+    await alder.say(eighth, 5)
+    const page = await start('alder', { store: inner })
+    await page.say(ninth, 4)
+    isLying = true
+    await alder.say(eighth, 6)
+    isLying = false
+    clock.pass(2_000)
+    await alder.engine.reload()
+    const keys = (await inner.load(quillmoor))?.ops.map(({ op }) => [op.n, op.facts[0]?.key, op.facts[0]?.value])
+    expect(keys).toEqual([
+      [1, eighth, 5],
+      [2, ninth, 4],
+      [3, eighth, 6],
+    ])
+    expect(valuesAt(alder, eighth)).toEqual([6])
+    expect(alder.engine.foot().phone).toBe('saved')
   })
 
   test('another page of the phone reads what this one wrote', async () => {

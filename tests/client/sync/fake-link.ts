@@ -1,5 +1,6 @@
 import type { Clock } from '#client/sync/clock.ts'
 import type { Link, LinkEvents, Question } from '#client/sync/link.ts'
+import type { Follow } from '#shared/messages/follow.ts'
 import type { Hello } from '#shared/messages/hello.ts'
 import type { Tell } from '#shared/messages/tell.ts'
 import type { FakeServer } from './fake-server.ts'
@@ -35,6 +36,8 @@ export function createFakeLink(server: FakeServer, clock: Clock, { isTold = true
   let isPlugged = false
   let renewals = 0
   const waiting = new Set<Waiting>()
+  /** As the server has it: from when the question reaches it. */
+  let followed: readonly string[] = []
   let unlisten: () => void = () => undefined
 
   const drop = (): void => {
@@ -46,8 +49,10 @@ export function createFakeLink(server: FakeServer, clock: Clock, { isTold = true
   }
   const connect = (): void => {
     if (!isPlugged || !events) return
+    followed = []
     unlisten = server.listen(tell => {
-      if (isTold) link.down.push({ what: 'tell', deliver: () => events?.told(copy(tell) as Tell) })
+      if (isTold && followed.includes(tell.feed))
+        link.down.push({ what: 'tell', deliver: () => events?.told(copy(tell) as Tell) })
     })
     events.up()
   }
@@ -92,6 +97,7 @@ export function createFakeLink(server: FakeServer, clock: Clock, { isTold = true
           if (waiting.delete(one)) reject(new Error('no answer'))
         })
         const deliver = (): void => {
+          if (question === 'follow') followed = (message as Follow).feeds.map(({ feed }) => feed)
           const answer = copy(server.answer(question, copy(message)))
           link.down.push({ what: question, deliver: () => waiting.delete(one) && resolve(answer) })
         }
