@@ -1,6 +1,6 @@
 import { emptyLog, foldOps, type LogState } from '#core/log/fold.ts'
 import { type Op, opIdOf } from '#core/log/op.ts'
-import type { DeviceId, OpId } from '#core/values/ids.ts'
+import type { OpId } from '#core/values/ids.ts'
 import type { HeldOp } from './held-op.ts'
 import type { Change, LogRecord, StoredLog } from './log-store.ts'
 import { byPlace, isWaiting } from './memory-store.ts'
@@ -63,5 +63,3 @@ export function withOwnNumbers(record: LogRecord, ops: readonly HeldOp[]): LogRe
   const own = ops.filter(({ op }) => op.device === record.device).map(({ op }) => op.n)
   return { ...record, nextN: Math.max(record.nextN, ...own.map(n => n + 1)) }
 }
-
-export const isOwn = (record: LogRecord, device: DeviceId): boolean => record.device === device
