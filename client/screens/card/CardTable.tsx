@@ -28,10 +28,14 @@ export function CardTable({ log, outing, results, group }: Props) {
       <caption className="hidden">{say('card-check')}</caption>
       <thead>
         <tr>
-          <th scope="col">{say('hole')}</th>
-          <th scope="col">{say('par')}</th>
+          <th scope="col" className="card-name">
+            {say('hole')}
+          </th>
+          <th scope="col" className="card-name">
+            {say('par')}
+          </th>
           {group.balls.map(ball => (
-            <th key={ball} scope="col">
+            <th key={ball} scope="col" className="card-name">
               {outing.balls.get(ball)?.name ?? ball}
             </th>
           ))}
@@ -102,7 +106,7 @@ interface TotalProps extends Pick<Props, 'outing' | 'group'> {
 function TotalRow({ outing, group, keys }: TotalProps) {
   const par = group.round.reduce((sum, { hole }) => sum + (outing.holes.get(hole)?.par ?? 0), 0)
   return (
-    <tr>
+    <tr className="sum">
       <th scope="row">{say('card-out')}</th>
       <td className="light">{par}</td>
       {group.balls.map(ball => (

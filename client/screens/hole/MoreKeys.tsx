@@ -17,7 +17,9 @@ const numbers: readonly number[] = Array.from({ length: 15 }, (_, place) => plac
 /** Every score from 1 to 15, and what else may become of a ball on a hole. */
 export function MoreKeys({ player, chosen, candidates, onScore, onBack }: Props) {
   const keys = useRef<HTMLDivElement>(null)
-  useEffect(() => keys.current?.scrollIntoView({ block: 'nearest' }), [])
+  useEffect(() => {
+    keys.current?.scrollIntoView({ block: 'nearest' })
+  }, [])
   return (
     <fieldset>
       <legend className="hidden">{say('score-keys', { player })}</legend>
