@@ -95,6 +95,7 @@ const game = z.discriminatedUnion('kind', [
     unit: z.enum(['strokes', 'points']),
     strokes,
     lines: z.array(line),
+    gaps: z.array(z.strictObject(gap)),
   }),
   z.strictObject({ ...gameHead, kind: z.literal('match'), strokes, matches: z.array(match) }),
 ])

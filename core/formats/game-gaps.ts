@@ -5,10 +5,11 @@ import type { FormatRow } from './table.ts'
 
 const gap = (code: GameGap['code'], ball: BallId | null = null, setting = ''): GameGap => ({ code, ball, setting })
 
-/** Everything that a game still lacks; empty when it can be computed. Nothing is ever filled in. */
-export function gapsOf(input: GameInput, row: FormatRow): GameGap[] {
-  return [...gapsOfSides(input, row), ...gapsOfSettings(input, row), ...gapsOfBalls(input, row)]
-}
+/** What a game as a whole still lacks; empty when it can be computed. Nothing is ever filled in. */
+export const gapsOfGame = (input: GameInput, row: FormatRow): GameGap[] => [
+  ...gapsOfSides(input, row),
+  ...gapsOfSettings(input, row),
+]
 
 function gapsOfSettings(input: GameInput, row: FormatRow): GameGap[] {
   return row.settings.filter(name => input[name] === null).map(name => gap('setting missing', null, name))
@@ -23,7 +24,8 @@ function gapsOfSides({ sides, balls }: GameInput, { sides: shape }: FormatRow): 
   return [...new Set(wrong)].map(ball => gap('wrong sides', ball))
 }
 
-function gapsOfBalls({ sides, balls }: GameInput, { measure }: FormatRow): GameGap[] {
+/** What single balls lack: a total goes on without them, a match cannot. */
+export function gapsOfBalls({ sides, balls }: GameInput, { measure }: FormatRow): GameGap[] {
   const gaps: GameGap[] = []
   for (const ball of new Set(sides?.flat() ?? [])) {
     const found = balls.get(ball)

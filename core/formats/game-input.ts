@@ -57,6 +57,8 @@ export interface SoundGame {
   readonly sides: readonly (readonly BallId[])[]
   readonly balls: ReadonlyMap<BallId, SoundBall>
   readonly strokes: ReadonlyMap<BallId, BallStrokes>
+  /** Balls whose sides are left out, and why. */
+  readonly gaps: readonly GameGap[]
 }
 
 export interface SoundBall {

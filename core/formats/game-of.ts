@@ -1,8 +1,8 @@
 import { must } from '#core/values/assert.ts'
 import type { BallId } from '#core/values/ids.ts'
-import { gapsOf } from './game-gaps.ts'
+import { gapsOfBalls, gapsOfGame } from './game-gaps.ts'
 import type { GameInput, InputBall, SoundBall, SoundGame } from './game-input.ts'
-import type { BallStrokes, GameResult } from './game-result.ts'
+import type { BallStrokes, GameGap, GameResult } from './game-result.ts'
 import {
   ballStrokes,
   type KnownHandicap,
@@ -20,13 +20,22 @@ export function resultOfGame(input: GameInput): GameResult {
     return { kind: 'gap', game, format, gaps: [{ code: 'no format', ball: null, setting: '' }] }
   }
   const row = formatTable[format]
-  const gaps = gapsOf(input, row)
-  if (gaps.length > 0) return { kind: 'gap', game, format, gaps }
-  const sides = must(input.sides, 'sides are there')
+  const gaps = gapsOfGame(input, row)
+  const ballGaps = gapsOfBalls(input, row)
+  const sides = sidesWithoutGaps(input, ballGaps)
+  const isShort = row.contest.strokes === 'difference' ? ballGaps.length > 0 : sides.length === 0
+  if (gaps.length > 0 || isShort) return { kind: 'gap', game, format, gaps: [...gaps, ...ballGaps] }
   const balls = soundBalls(input, sides.flat())
   const { ballRule, measure } = row
-  const sound: SoundGame = { game, format, ballRule, measure, sides, balls, strokes: strokesOf(input, row, balls) }
+  const strokes = strokesOf(input, row, balls)
+  const sound: SoundGame = { game, format, ballRule, measure, sides, balls, strokes, gaps: ballGaps }
   return row.contest.resultOf(sound)
+}
+
+/** One ball's gap closes its own side alone. */
+function sidesWithoutGaps({ sides }: GameInput, gaps: readonly GameGap[]): (readonly BallId[])[] {
+  const short = new Set(gaps.map(({ ball }) => ball))
+  return (sides ?? []).filter(side => !side.some(ball => short.has(ball)))
 }
 
 const inputBall = (input: GameInput, ball: BallId): InputBall => must(input.balls.get(ball), 'the ball is there')

@@ -93,6 +93,8 @@ export type GameResult =
       readonly strokes: ReadonlyMap<BallId, BallStrokes>
       /** In order of place. */
       readonly lines: readonly TotalLine[]
+      /** Balls whose sides have no line yet, and why. */
+      readonly gaps: readonly GameGap[]
     }
   | {
       readonly kind: 'match'

@@ -56,17 +56,39 @@ const nothing: Omit<KeyParts, 'kind'> = {
 
 interface Pattern {
   readonly kind: FactKind
-  readonly words: readonly string[]
+  /** Word by word: what it must read, or the slot that it fills. */
+  readonly words: readonly (readonly [text: string, slot: Slot | null])[]
 }
 
-const patterns: readonly Pattern[] = factKinds.flatMap(kind =>
-  keyPatterns[kind].map(pattern => ({ kind, words: pattern.split('/') })),
-)
+/** Where a key's pattern is found: by its first word and their number. */
+const shelfOf = (words: readonly string[]): string => `${words.length} ${words[0]}`
+
+const patterns = new Map<string, Pattern[]>()
+for (const kind of factKinds) {
+  for (const pattern of keyPatterns[kind]) {
+    const texts = pattern.split('/')
+    const words = texts.map(text => [text, text.startsWith(':') ? (text.slice(1) as Slot) : null] as const)
+    patterns.set(shelfOf(texts), [...(patterns.get(shelfOf(texts)) ?? []), { kind, words }])
+  }
+}
+
+/** Every fold reads the same keys again. Bounded, for a server reads keys that anybody sends. */
+const parsed = new Map<string, KeyParts | null>()
+const mostParsed = 50_000
 
 /** The key's kind and ids, or null when it is none of ours (a newer version's, perhaps). */
 export function parseKey(key: string): KeyParts | null {
+  const known = parsed.get(key)
+  if (known !== undefined) return known
+  if (parsed.size >= mostParsed) parsed.clear()
+  const parts = partsOf(key)
+  parsed.set(key, parts)
+  return parts
+}
+
+function partsOf(key: string): KeyParts | null {
   const words = key.split('/')
-  for (const pattern of patterns) {
+  for (const pattern of patterns.get(shelfOf(words)) ?? []) {
     const parts = matchPattern(pattern, words)
     if (parts) return parts
   }
@@ -74,20 +96,17 @@ export function parseKey(key: string): KeyParts | null {
 }
 
 function matchPattern({ kind, words }: Pattern, found: readonly string[]): KeyParts | null {
-  if (words.length !== found.length) return null
-  const slots: Record<string, string | number> = {}
-  for (const [place, word] of words.entries()) {
-    const text = found[place] ?? ''
-    if (!word.startsWith(':')) {
-      if (word !== text) return null
-      continue
-    }
-    const value = parseSlot(word.slice(1) as Slot, text)
-    if (value === null) return null
-    slots[word.slice(1)] = value
+  for (const [place, [text, slot]] of words.entries()) {
+    if (slot === null && found[place] !== text) return null
   }
-  const parts = { ...nothing, ...slots, kind } as KeyParts
-  return isRightRecord(parts) ? parts : null
+  const parts: Record<string, string | number | null> = { ...nothing, kind }
+  for (const [place, [, slot]] of words.entries()) {
+    if (slot === null) continue
+    const value = parseSlot(slot, found[place] ?? '')
+    if (value === null) return null
+    parts[slot] = value
+  }
+  return isRightRecord(parts as unknown as KeyParts) ? (parts as unknown as KeyParts) : null
 }
 
 function parseSlot(slot: Slot, text: string): string | number | null {

@@ -86,13 +86,22 @@ function ballsOf(reading: Reading, players: ReadonlyMap<Player['id'], Player>): 
 
 function groupsOf(reading: Reading, balls: ReadonlyMap<BallId, Ball>, length: 9 | 18): Map<GroupId, Group> {
   const orders = byId(reading, 'order', ({ group }) => group)
+  const isOnCourse = onCourse(courseOf(reading))
   const inOrder = [...balls.values()].sort((a, b) => a.position - b.position || (a.id < b.id ? -1 : 1))
   return new Map(
     [...byId(reading, 'group', ({ group }) => group)].map(([id, { name }]) => {
       const own = inOrder.filter(({ group }) => group === id).map(ball => ball.id)
-      return [id, { id, name, ...orderOfPlay(orders.get(id) ?? null, length), balls: own }]
+      const listed = orders.get(id)?.filter(([hole]) => isOnCourse(hole)) ?? null
+      return [id, { id, name, ...orderOfPlay(listed, length), balls: own }]
     }),
   )
+}
+
+/** A hole that a whole course does not have is nobody's to play; while holes are still typed in any may come. */
+function onCourse({ holes }: Pick<Outing, 'holes'>): (hole: number) => boolean {
+  const largest = Math.max(0, ...holes.keys())
+  const isWhole = largest === holes.size && (largest === 9 || largest === 18)
+  return hole => !isWhole || hole <= largest
 }
 
 function phonesOf(reading: Reading): Pick<Outing, 'phones' | 'invites'> {

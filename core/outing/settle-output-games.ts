@@ -101,6 +101,8 @@ export type SettledGame =
       readonly unit: 'strokes' | 'points'
       readonly strokes: readonly SettledStrokes[]
       readonly lines: readonly SettledLine[]
+      /** Balls whose sides have no line yet, and why. */
+      readonly gaps: readonly SettledGap[]
     })
   | (SettledGameHead & {
       readonly kind: 'match'

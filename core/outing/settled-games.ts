@@ -27,7 +27,7 @@ function settledGame(outing: Outing, game: Game, result: GameResult): SettledGam
   const head = headOf(game)
   switch (result.kind) {
     case 'gap':
-      return { ...head, kind: 'gap', gaps: result.gaps.map(({ code, ball, setting }) => ({ code, ball, setting })) }
+      return { ...head, kind: 'gap', gaps: result.gaps }
     case 'total':
       return {
         ...head,
@@ -35,6 +35,7 @@ function settledGame(outing: Outing, game: Game, result: GameResult): SettledGam
         unit: result.unit,
         strokes: strokesOf(result.strokes),
         lines: result.lines.map(line => settledLine(outing, line)),
+        gaps: result.gaps,
       }
     case 'match':
       return {

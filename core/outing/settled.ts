@@ -42,7 +42,7 @@ export function settledOf(outing: Outing, results: Results): SettleOutput {
       values: standings.map(({ value, op }) => ({ value, op })),
     })),
     newer: outing.newer,
-    gaps: games.flatMap(game => (game.kind === 'gap' ? game.gaps.map(gap => ({ ...gap, game: game.id })) : [])),
+    gaps: games.flatMap(game => (game.kind !== 'match' ? game.gaps.map(gap => ({ ...gap, game: game.id })) : [])),
   }
 }
 

@@ -5,16 +5,21 @@ import { it } from 'vitest'
 export const seed = Number(process.env.SEED ?? Math.floor(Math.random() * 2 ** 31))
 
 const runs = 20_000
+/** A busy machine is no fault: a history takes well under a millisecond on a quiet one. */
+const timeoutMs = 300_000
 
 /** A property over 20,000 random values; its seed is printed. */
 export function holds<T>(rule: string, values: fc.Arbitrary<T>, check: (value: T) => void): void {
-  it(rule, () => {
-    process.stdout.write(`seed ${seed}: ${rule}\n`)
-    fc.assert(
-      fc.property(values, value => {
+  it(
+    rule,
+    () => {
+      process.stdout.write(`seed ${seed}: ${rule}\n`)
+      const property = fc.property(values, value => {
         check(value)
-      }),
-      { numRuns: runs, seed },
-    )
-  })
+      })
+      const { failed, ...run } = fc.check(property, { numRuns: runs, seed })
+      if (failed) throw new Error(fc.defaultReportMessage({ failed, ...run } as fc.RunDetails<[T]>))
+    },
+    timeoutMs,
+  )
 }

@@ -15,6 +15,7 @@ function resultOf(game: SoundGame): GameResult {
     format: game.format,
     unit: game.measure.unit,
     strokes: game.strokes,
+    gaps: game.gaps,
     lines: placeLines(
       game.sides.map(side => lineOf(game, side)),
       game.measure.unit,
