@@ -1,0 +1,55 @@
+import { describe, expect, test } from 'vitest'
+import { formatHoles, formatOrdinal, formatOver } from '#client/words/figures.ts'
+import { catalogue, say } from '#client/words/say.ts'
+import { type Word, wordTags } from '#client/words/word.ts'
+
+const words: readonly (readonly [string, Word])[] = Object.entries(catalogue)
+
+/** What people never read on a screen: the words of the machinery. */
+const banned = /\b(sync\w*|conflict\w*|merg\w*|queue\w*|logs?|ops?|facts?|current)\b/i
+
+describe('every text on a screen', () => {
+  test('carries a tag, and a standard word its source', () => {
+    for (const [key, { text, tag, source }] of words) {
+      expect(text, key).not.toBe('')
+      expect(wordTags, key).toContain(tag)
+      if (tag === 'standard') expect(source, key).toMatch(/R&A and USGA/)
+    }
+  })
+
+  test('speaks of scores and phones, never of the machinery', () => {
+    expect(words.filter(([, { text }]) => banned.test(text)).map(([key]) => key)).toEqual([])
+  })
+
+  test('has its places filled by name', () => {
+    expect(say('n-up-to-play', { n: 2, left: 11 })).toBe('2 up, 11 to play')
+  })
+})
+
+describe('figures as people say them', () => {
+  test.each([
+    [0, 'level'],
+    [3, '+3'],
+    [-1, '−1'],
+  ])('%i against the level is "%s"', (strokes, said) => {
+    expect(formatOver(strokes)).toBe(said)
+  })
+
+  test.each([
+    [1, '1st'],
+    [2, '2nd'],
+    [3, '3rd'],
+    [8, '8th'],
+    [11, '11th'],
+    [12, '12th'],
+    [13, '13th'],
+    [18, '18th'],
+  ])('hole %i is the %s', (hole, said) => {
+    expect(formatOrdinal(hole)).toBe(said)
+  })
+
+  test('holes in a run are drawn together, in the order given', () => {
+    expect(formatHoles([2])).toBe('2')
+    expect(formatHoles([16, 17, 18, 1, 2, 5])).toBe('16 to 18, 1, 2, 5')
+  })
+})
