@@ -1,6 +1,9 @@
 /** One transaction of what waits; more than this would hold up everything else for long. */
 const mostInCommit = 1_000
 
+/** While ops come from many at once, commits keep this far apart: each costs a write of the disk, however small. */
+const betweenCommitsMs = 2
+
 export interface GroupCommit<Item, Result> {
   /** Resolves once the item is durable, in the order of the calls. */
   add(item: Item): Promise<Result>
@@ -24,20 +27,25 @@ export function createGroupCommit<Item, Result>({
 }): GroupCommit<Item, Result> {
   let waiting: Waiting<Item, Result>[] = []
   let isPlanned = false
+  let last = { size: 0, at: 0 }
 
   const plan = () => {
     if (isPlanned || waiting.length === 0) return
     isPlanned = true
-    setImmediate(() => {
-      isPlanned = false
-      drain()
-      plan()
-    })
+    const isBusy = last.size > 1 && performance.now() - last.at < betweenCommitsMs
+    if (isBusy) setTimeout(run, betweenCommitsMs)
+    else setImmediate(run)
+  }
+  const run = () => {
+    isPlanned = false
+    drain()
+    plan()
   }
   const drain = () => {
     const batch = waiting.slice(0, mostInCommit)
     waiting = waiting.slice(mostInCommit)
     settle(batch)
+    last = { size: batch.length, at: performance.now() }
   }
   const settle = (batch: readonly Waiting<Item, Result>[]) => {
     try {

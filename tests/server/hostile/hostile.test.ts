@@ -138,7 +138,7 @@ describe('a wrong op', () => {
         const [code, named] = path.endsWith('__proto__')
           ? (['not canonical', ''] as const)
           : (['wrong value', field] as const)
-        expect([name, await line.ask('push', { ops: [text] })]).toEqual([name, answerOf(text, code ?? '', named ?? '')])
+        expect([name, await line.ask('push', { ops: [text] })]).toEqual([name, answerOf(text, code, named)])
         unchanged()
       }
     }

@@ -104,3 +104,20 @@ describe('a socket', () => {
     expect(await line.ask('pull', { feed: 'all', after: 0 })).toMatchObject({ kind: 'pulled' })
   })
 })
+
+describe('a socket that takes nothing', () => {
+  it('is dropped instead of filling the server’s memory, and the others go on', async () => {
+    const { app, alder, line, era } = await startRound()
+    const stalled = await connect(app.url, makePhone('birch', invite))
+    await stalled.ask('follow', { era, feeds: [{ feed: 'g/a', after: 1 }] })
+    // Stops reading from the network, as a phone does whose screen is off.
+    ;(stalled.socket.io.engine.transport as unknown as { ws: { pause(): void } }).ws.pause()
+    const long = [...Array(300).keys()].map(i => fact(`g/a/score/ball-${i}/1/1/card`, 4))
+    for (let i = 0; i < 600; i++) await line.ask('push', { ops: [alder.op(long, { at: i })] })
+    expect(await line.ask('pull', { feed: 'g/a', after: 601 })).toMatchObject({ kind: 'pulled', part: { ops: [] } })
+    const own = tellsOf(line.heard).at(-1)?.upTo
+    expect(own).toBe(601)
+    ;(stalled.socket.io.engine.transport as unknown as { ws: { resume(): void } }).ws.resume()
+    await until('it is gone', () => !stalled.socket.connected)
+  })
+})
