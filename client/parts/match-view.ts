@@ -24,7 +24,7 @@ export function toPlayOf(state: MatchState): string {
 }
 
 /** "2 up, 11 to play" */
-export const stateWords = (state: MatchState): string => [standOf(state), toPlayOf(state)].filter(Boolean).join(', ')
+const stateWords = (state: MatchState): string => [standOf(state), toPlayOf(state)].filter(Boolean).join(', ')
 
 /** The match line in words. */
 export function matchLineWords(outing: Outing, line: MatchLine): string {
@@ -33,7 +33,7 @@ export function matchLineWords(outing: Outing, line: MatchLine): string {
     const words = holeWords(result, first ?? '', second ?? '', key.split('/')[0] ?? '')
     return words === null ? [] : [words]
   })
-  return say('match-strip', { holes: formatList(told) || say('match-none') })
+  return say('match-strip', { state: stateWords(line.state), holes: formatList(told) || say('match-none') })
 }
 
 function holeWords(result: MatchHoleResult, first: string, second: string, hole: string): string | null {

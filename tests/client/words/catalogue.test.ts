@@ -22,7 +22,9 @@ describe('every text on a screen', () => {
   })
 
   test('has its places filled by name', () => {
-    expect(say('n-up-to-play', { n: 2, left: 11 })).toBe('2 up, 11 to play')
+    expect(say('history-changed', { who: 'Birch', player: 'Rowan', hole: '8th', from: 5, score: 6 })).toBe(
+      'Birch changed Rowan’s 8th from 5 to 6',
+    )
   })
 })
 
