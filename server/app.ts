@@ -43,6 +43,8 @@ const partingMs = 50
 export async function createApp(options: AppOptions): Promise<App> {
   const { logger, clock = systemClock, publicUrl = null, tls = null } = options
   const failed = (error: unknown) => logger.error({ err: error }, 'failed')
+  let listener: RequestListener = (_request, response) => void response.writeHead(503).end()
+  const http = makeServer(tls, (request, response) => listener(request, response))
   const store = await openSqliteStore({
     folder: options.dataFolder,
     now: clock.now,
@@ -50,8 +52,6 @@ export async function createApp(options: AppOptions): Promise<App> {
     warn: line => logger.warn(line),
     failed,
   })
-  let listener: RequestListener = (_request, response) => void response.writeHead(503).end()
-  const http = makeServer(tls, (request, response) => listener(request, response))
   const addressOf = createAddressOf(options.trustedHops ?? 0)
   const isOwnOrigin = createOriginCheck(publicUrl)
   const sockets = createSockets({ http, isOwnOrigin })
@@ -90,8 +90,14 @@ export async function createApp(options: AppOptions): Promise<App> {
   }
 }
 
-const makeServer = (tls: AppOptions['tls'], listener: RequestListener): HttpServer =>
-  tls ? (createTlsServer({ cert: tls.cert, key: tls.key }, listener) as unknown as HttpServer) : createServer(listener)
+function makeServer(tls: AppOptions['tls'], listener: RequestListener): HttpServer {
+  if (!tls) return createServer(listener)
+  try {
+    return createTlsServer({ cert: tls.cert, key: tls.key }, listener) as unknown as HttpServer
+  } catch (error) {
+    throw new StartFault(`TLS_CERT and TLS_KEY do not hold a certificate and its key: ${(error as Error).message}.`)
+  }
+}
 
 function listen(http: HttpServer, port: number, host: string): Promise<void> {
   return new Promise((resolve, reject) => {

@@ -36,7 +36,8 @@ export function securityHeaders(isSecure: boolean): RequestHandler {
       },
     },
     referrerPolicy: { policy: 'no-referrer' },
-    strictTransportSecurity: isSecure,
+    // Other names under the same domain are none of our business.
+    strictTransportSecurity: isSecure ? { includeSubDomains: false } : false,
     ...(isSecure ? {} : { crossOriginOpenerPolicy: false, originAgentCluster: false }),
   })
 }

@@ -12,6 +12,6 @@ export async function loadDriver(): Promise<Driver> {
     return (await import(/* @vite-ignore */ name)) as Driver
   } catch (error) {
     const reason = error instanceof Error ? (error.message.split('\n', 1)[0] ?? '') : String(error)
-    throw new StartFault(`The database module ${name} does not load on this machine: ${reason} Run npm ci again.`)
+    throw new StartFault(`The database module ${name} does not load on this machine; run npm ci again (${reason}).`)
   }
 }

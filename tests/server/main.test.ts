@@ -134,6 +134,11 @@ describe('a server that cannot start', () => {
       /^TLS_CERT cannot be read: .*\.\n$/,
     ],
     [
+      'a certificate that is none',
+      async () => ({ TLS_CERT: 'package.json', TLS_KEY: 'package.json' }),
+      /^TLS_CERT and TLS_KEY do not hold a certificate and its key: .*\.\n$/,
+    ],
+    [
       'a database that is not supported',
       async () => ({ DATABASE_URL: 'postgres://db' }),
       /^DATABASE_URL is not supported yet; .*\.\n$/,
