@@ -90,7 +90,7 @@ export const outingWords = {
   'foot-take-in': own('Take in: {what}'),
   'foot-take-in-short': own('take in'),
   'foot-retry': own('Try now'),
-  'foot-away': own('no signal to the server'),
+  'foot-away': own('not connected to the server'),
   'stranger-title': own('This server does not let this phone in.'),
   'later-busy': own('the server is busy'),
   'later-disk': own('the server’s disk is full'),
