@@ -26,4 +26,6 @@ function fail(message: string): number {
   return 2
 }
 
+// A reader that has seen enough is no fault.
+process.stdout.on('error', () => process.exit())
 process.exitCode = settle(process.argv.slice(2))
