@@ -1,0 +1,15 @@
+import { benchLive } from '#tests/bench/live.ts'
+import { benchThroughput } from '#tests/bench/throughput.ts'
+
+const benches = { live: benchLive, throughput: benchThroughput }
+
+const name = process.argv[2] ?? ''
+const bench = Object.entries(benches).find(([known]) => known === name)?.[1]
+if (bench === undefined) {
+  console.error(`bench: no measurement is called "${name}"; there are ${Object.keys(benches).join(', ')}`)
+  process.exit(2)
+}
+const result = await bench()
+console.log(JSON.stringify(result))
+// Open sockets would keep the process.
+process.exit(result.holds ? 0 : 1)

@@ -1,0 +1,96 @@
+import { expect, type Page } from '@playwright/test'
+import { fourPlayers, quillmoor, type TestPlayer } from '#tests/kit/quillmoor.ts'
+
+/** What a person does with the page: everything by the role and the name that they see or hear. */
+
+export interface RoundToStart {
+  readonly players: readonly TestPlayer[]
+  readonly games: readonly string[]
+  /** The sides of the four-ball match, as they are read. */
+  readonly sides?: string
+}
+
+export const fourBallAndPoints: RoundToStart = {
+  players: fourPlayers,
+  games: ['Stableford', 'Four-ball match'],
+  sides: 'Alder & Cedar v Birch & Rowan',
+}
+
+export async function startOuting(page: Page, round: RoundToStart = fourBallAndPoints): Promise<void> {
+  await page.getByRole('link', { name: 'Start an outing' }).click()
+  await typeCourse(page)
+  for (const [place, player] of round.players.entries()) await typePlayer(page, place + 1, player)
+  for (const game of round.games) await tick(page, game)
+  if (round.sides !== undefined) await page.getByRole('radio', { name: round.sides }).check({ force: true })
+  await page.getByRole('button', { name: 'Start the outing' }).click()
+  await expect(page.getByRole('button', { name: `${round.players[0]?.name} more` })).toBeVisible()
+}
+
+/** A game may be on already. */
+async function tick(page: Page, game: string): Promise<void> {
+  await page.getByRole('checkbox', { name: game, exact: true }).check({ force: true })
+}
+
+async function typeCourse(page: Page): Promise<void> {
+  await page.getByRole('textbox', { name: 'Course name' }).fill(quillmoor.name)
+  for (const [place, par] of quillmoor.pars.entries()) {
+    const hole = place + 1
+    if (par !== 4) await page.getByRole('button', { name: `Hole ${hole} par ${par}`, exact: true }).click()
+    const index = String(quillmoor.indexes[place])
+    await page.getByRole('textbox', { name: `Hole ${hole} stroke index`, exact: true }).fill(index)
+  }
+}
+
+async function typePlayer(page: Page, n: number, player: TestPlayer): Promise<void> {
+  const name = page.getByRole('textbox', { name: `Player ${n} name` })
+  if (!(await name.isVisible())) await page.getByRole('button', { name: 'Add a player' }).click()
+  await name.fill(player.name)
+  const kind = page.getByRole('group', { name: `Player ${n} has` })
+  await kind.getByRole('radio', { name: 'Course Handicap' }).check({ force: true })
+  await page.getByRole('textbox', { name: `Player ${n} Course Handicap` }).fill(String(player.courseHandicap))
+}
+
+/** The text of the invite link on the page for sharing. */
+export async function readInviteLink(page: Page): Promise<string> {
+  await openTab(page, 'Share')
+  return page.getByRole('textbox', { name: 'Invite link' }).inputValue()
+}
+
+/** Follows an invite on a phone of its own. */
+export async function joinBy(page: Page, link: string, name: string): Promise<void> {
+  await page.goto(link)
+  await page.getByRole('textbox', { name: 'Your name' }).fill(name)
+  await page.getByRole('button', { name: 'Join the outing' }).click()
+  await expect(page.getByRole('heading', { name: 'Alder' })).toBeVisible()
+}
+
+export async function openTab(page: Page, tab: 'Hole' | 'Board' | 'Card' | 'Share'): Promise<void> {
+  await page.getByRole('link', { name: tab, exact: true }).click()
+}
+
+/** Goes to a hole through the card, from wherever the page is. */
+export async function goToHole(page: Page, hole: number): Promise<void> {
+  await openTab(page, 'Card')
+  await page.getByRole('link', { name: `Hole ${hole}`, exact: true }).click()
+  await expect(page.getByRole('heading', { name: `Hole ${hole}`, exact: true })).toBeVisible()
+}
+
+/** One tap on the key of the score, behind `more` when it lies further from the level. */
+export async function tapScore(page: Page, player: string, score: number): Promise<void> {
+  const key = page.getByRole('button', { name: `${player} ${score}`, exact: true })
+  if (!(await key.isVisible())) await page.getByRole('button', { name: `${player} more`, exact: true }).click()
+  await key.click()
+}
+
+/** The score that the page shows as chosen. */
+export const chosenKey = (page: Page, player: string, score: number) =>
+  page
+    .getByRole('button', { name: new RegExp(`^${player} (more, )?${score}$`), pressed: true })
+    .or(page.getByRole('button', { name: `${player} more, ${score}`, exact: true }))
+
+export const foot = (page: Page) => page.getByRole('status').filter({ hasText: 'phone' })
+
+/** Waits until the words at the foot say that the server has everything. */
+export async function whenOnServer(page: Page): Promise<void> {
+  await expect(foot(page)).toContainText('on the server')
+}

@@ -1,0 +1,24 @@
+import { type Browser, type BrowserContext, expect, type Page } from '@playwright/test'
+import { isNetworkComplaint, watchConsole } from './console.ts'
+
+export const phoneSize = { width: 390, height: 844 } as const
+
+/** A phone of its own: own storage, own page, and what the page has complained of. */
+export interface Phone {
+  readonly name: string
+  readonly page: Page
+  readonly context: BrowserContext
+  readonly complaints: readonly string[]
+}
+
+/** With `hasOutages` what the browser itself logs while there is no network is no complaint of the page. */
+export async function openPhone(browser: Browser, name: string, { hasOutages = false } = {}): Promise<Phone> {
+  const context = await browser.newContext({ viewport: phoneSize, acceptDownloads: true })
+  const page = await context.newPage()
+  const complaints = watchConsole(page, text => hasOutages && isNetworkComplaint(text))
+  return { name, page, context, complaints }
+}
+
+export function noComplaints(phones: readonly Phone[]): void {
+  expect(phones.flatMap(({ name, complaints }) => complaints.map(text => `${name}: ${text}`))).toEqual([])
+}

@@ -1,0 +1,61 @@
+import { type ChildProcess, spawn } from 'node:child_process'
+import { mkdtempSync } from 'node:fs'
+import { createServer } from 'node:net'
+import { tmpdir } from 'node:os'
+import { join } from 'node:path'
+
+/** The built server in a process of its own, on a port and a data folder that survive its restarts. */
+export interface ServerProcess {
+  readonly url: string
+  readonly dataDir: string
+  /** SIGKILL, and wait until it is gone. */
+  kill(): Promise<void>
+  start(): Promise<void>
+  stop(): Promise<void>
+}
+
+export async function startServer(): Promise<ServerProcess> {
+  const port = await freePort()
+  const dataDir = mkdtempSync(join(tmpdir(), 'six-threes-browser-'))
+  const url = `http://127.0.0.1:${port}`
+  let child: ChildProcess | null = null
+  const end = async (signal: 'SIGKILL' | 'SIGTERM') => {
+    const running = child
+    child = null
+    if (running === null || running.exitCode !== null) return
+    const gone = new Promise(resolve => running.once('exit', resolve))
+    running.kill(signal)
+    await gone
+  }
+  const start = async () => {
+    child = spawn(process.execPath, ['--enable-source-maps', 'dist/server/main.js'], {
+      env: { ...process.env, PORT: String(port), HOST: '127.0.0.1', DATA_DIR: dataDir, LOG_LEVEL: 'error' },
+      stdio: ['ignore', 'ignore', 'inherit'],
+    })
+    await whenHealthy(url, child)
+  }
+  await start()
+  return { url, dataDir, start, kill: () => end('SIGKILL'), stop: () => end('SIGTERM') }
+}
+
+async function freePort(): Promise<number> {
+  const server = createServer()
+  await new Promise<void>(resolve => server.listen(0, '127.0.0.1', resolve))
+  const address = server.address()
+  await new Promise(resolve => server.close(resolve))
+  if (typeof address !== 'object' || address === null) throw new Error('no port')
+  return address.port
+}
+
+/** Resolves once the server answers for its health; throws when it ends instead. */
+async function whenHealthy(url: string, child: ChildProcess): Promise<void> {
+  while (child.exitCode === null) {
+    const healthy = await fetch(`${url}/healthz`).then(
+      answer => answer.ok,
+      () => false,
+    )
+    if (healthy) return
+    await new Promise(resolve => setTimeout(resolve, 20))
+  }
+  throw new Error(`the server ended with ${child.exitCode}`)
+}
