@@ -19,19 +19,19 @@ export interface Tapped {
 const words = (text: string): string => text.replaceAll(/\s+/g, ' ').trim()
 
 /** The board of a page says what the driver works out with a pencil from its own list. */
-export async function boardAgrees(page: Page, tapped: Tapped): Promise<void> {
+export async function boardAgrees(page: Page, tapped: Tapped, { timeout = 15_000 } = {}): Promise<void> {
   await openTab(page, 'Board')
   const stableford = page.getByRole('region', { name: 'Stableford' })
   for (const player of tapped.players) {
     const points = pencilPoints(player, tapped.card[player.name] ?? [])
     const line = stableford.getByRole('listitem').filter({ hasText: player.name })
-    await expect(line, `the board of ${player.name}`).toHaveText(new RegExp(`\\b${points}$`))
+    await expect(line, `the board of ${player.name}`).toHaveText(new RegExp(`\\b${points}$`), { timeout })
   }
   const match = pencilMatch(tapped.players, tapped.sides, tapped.card)
   const region = page.getByRole('region', { name: 'Four-ball match' })
   const stand = match.isWon ? `won ${match.text}` : match.text
   const who = match.ahead === null ? '' : `${tapped.sides[match.ahead].join(' & ')} `
-  await expect(region, 'the board of the match').toContainText(who + stand)
+  await expect(region, 'the board of the match').toContainText(who + stand, { timeout })
 }
 
 /** The card of a page shows every score of the list, hole by hole. */
