@@ -6,7 +6,7 @@ import { build, defineConfig, type Plugin } from 'vite'
 const buildId = process.env.BUILD_ID ?? 'dev'
 const outDir = fileURLToPath(new URL('../dist/client', import.meta.url))
 const workerSource = fileURLToPath(new URL('worker.ts', import.meta.url))
-const serverUrl = `http://localhost:${process.env.PORT || '3000'}`
+const serverUrl = `http://localhost:${process.env.PORT || '8686'}`
 
 /** URL paths of everything that the page needs with no signal, in a fixed order. */
 function listFiles(): string[] {
