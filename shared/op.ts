@@ -76,20 +76,22 @@ function parseJson(text: string): Result<unknown, OpProblem> {
   }
 }
 
+const [quote, backslash, openBrace, closeBrace, openBracket, closeBracket] = [0x22, 0x5c, 0x7b, 0x7d, 0x5b, 0x5d]
+
 /** Counts brackets, text in quotes left out, before anything recursive looks at the value. */
 export function isTooDeep(text: string, deepest: number = limits.opDepth): boolean {
   let depth = 0
   let quoted = false
   for (let i = 0; i < text.length; i++) {
-    const c = text[i]
+    const c = text.charCodeAt(i)
     if (quoted) {
-      if (c === '\\') i++
-      else if (c === '"') quoted = false
-    } else if (c === '"') quoted = true
-    else if (c === '{' || c === '[') {
+      if (c === backslash) i++
+      else if (c === quote) quoted = false
+    } else if (c === quote) quoted = true
+    else if (c === openBrace || c === openBracket) {
       depth++
       if (depth > deepest) return true
-    } else if (c === '}' || c === ']') depth--
+    } else if (c === closeBrace || c === closeBracket) depth--
   }
   return false
 }

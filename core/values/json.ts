@@ -7,11 +7,15 @@ export type Json = null | boolean | number | string | readonly Json[] | { readon
  */
 export function canonicalJson(value: Json): string {
   if (value === null || typeof value !== 'object') return JSON.stringify(value)
-  if (isList(value)) return `[${value.map(canonicalJson).join(',')}]`
-  const members = Object.keys(value)
-    .sort()
-    .map(key => `${JSON.stringify(key)}:${canonicalJson(value[key] ?? null)}`)
-  return `{${members.join(',')}}`
+  let text = ''
+  if (isList(value)) {
+    for (const item of value) text += `${text && ','}${canonicalJson(item)}`
+    return `[${text}]`
+  }
+  for (const key of Object.keys(value).sort()) {
+    text += `${text && ','}${JSON.stringify(key)}:${canonicalJson(value[key] ?? null)}`
+  }
+  return `{${text}}`
 }
 
 const isList = (value: Json): value is readonly Json[] => Array.isArray(value)

@@ -8,7 +8,8 @@ const steps: readonly string[] = [
   CREATE TABLE ops (
     log TEXT NOT NULL, seq INTEGER NOT NULL, device TEXT NOT NULL, n INTEGER NOT NULL, scope TEXT,
     text TEXT NOT NULL, at INTEGER NOT NULL, carrier TEXT,
-    UNIQUE (log, seq), UNIQUE (log, device, n)
+    -- Phones count on side by side: n before device keeps what they write together on few pages.
+    UNIQUE (log, seq), UNIQUE (log, n, device)
   ) STRICT;
   CREATE TABLE grants (
     log TEXT NOT NULL, kind TEXT NOT NULL, name TEXT NOT NULL, hash TEXT NOT NULL, role TEXT NOT NULL, grp TEXT,
