@@ -1,14 +1,15 @@
-import { readFileSync } from 'node:fs'
-import { extname, join } from 'node:path'
+import { join } from 'node:path'
 import { fileURLToPath } from 'node:url'
-import { expect, type Page, test } from '@playwright/test'
+import { expect, test } from '@playwright/test'
+import react from '@vitejs/plugin-react'
 import { build, type Plugin } from 'vite'
 import { fourPlayers } from '#tests/kit/quillmoor.ts'
 import { boardAgrees, type Tapped } from './kit/agree.ts'
 import { seriousFaults } from './kit/axe.ts'
 import { fourBallAndPoints, goToHole, startOuting, tapScore, whenOnServer } from './kit/golfer.ts'
+import { openOtherPage } from './kit/other-page.ts'
 import { noComplaints, openPhone } from './kit/round.ts'
-import { type ServerProcess, startServer } from './kit/server.ts'
+import { startServer } from './kit/server.ts'
 
 /** Tests of the tests: each plants a fault and sees the check turn red. */
 
@@ -30,29 +31,19 @@ const offByOne: Plugin = {
   },
 }
 
-const types: Readonly<Record<string, string>> = { '.js': 'text/javascript', '.css': 'text/css', '.html': 'text/html' }
-
-/** The page comes from the planted build, everything else from the real server. */
-async function servePlanted(page: Page, server: ServerProcess): Promise<void> {
-  await page.route(/\/(assets\/.*)?$/, route => {
-    const { pathname } = new URL(route.request().url())
-    const file = join(plantedFolder, pathname === '/' ? 'index.html' : pathname)
-    return route.fulfill({ body: readFileSync(file), contentType: types[extname(file)] ?? 'font/woff2' })
-  })
-  await page.goto(server.url)
-}
-
 test('a fold that is off by one makes the comparison of the boards fail', async ({ browser }) => {
   await build({
-    configFile: join(root, 'client/vite.config.ts'),
+    configFile: false,
+    root: join(root, 'client'),
     logLevel: 'error',
-    build: { outDir: plantedFolder, emptyOutDir: true },
-    plugins: [offByOne],
+    define: { __BUILD__: JSON.stringify('planted') },
+    build: { outDir: plantedFolder, emptyOutDir: true, assetsInlineLimit: 0, modulePreload: { polyfill: false } },
+    plugins: [react(), offByOne],
   })
   const server = await startServer()
   const [healthy, sick] = [await openPhone(browser, 'Alder'), await openPhone(browser, 'Alder')]
   await healthy.page.goto(server.url)
-  await servePlanted(sick.page, server)
+  await openOtherPage(sick.page, plantedFolder, server.url)
   const tapped: Tapped = {
     players: fourPlayers,
     sides: [

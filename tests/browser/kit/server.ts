@@ -14,7 +14,8 @@ export interface ServerProcess {
   stop(): Promise<void>
 }
 
-export async function startServer(): Promise<ServerProcess> {
+/** `main` is the built server's file; another version's brings its own page. */
+export async function startServer(main = 'dist/server/main.js'): Promise<ServerProcess> {
   const port = await freePort()
   const dataDir = mkdtempSync(join(tmpdir(), 'six-threes-browser-'))
   const url = `http://127.0.0.1:${port}`
@@ -28,7 +29,7 @@ export async function startServer(): Promise<ServerProcess> {
     await gone
   }
   const start = async () => {
-    child = spawn(process.execPath, ['--enable-source-maps', 'dist/server/main.js'], {
+    child = spawn(process.execPath, ['--enable-source-maps', main], {
       env: { ...process.env, PORT: String(port), HOST: '127.0.0.1', DATA_DIR: dataDir, LOG_LEVEL: 'error' },
       stdio: ['ignore', 'ignore', 'inherit'],
     })
