@@ -1,19 +1,8 @@
 import { fileURLToPath } from 'node:url'
 import { defineConfig } from '@playwright/test'
+import { chromiumArgs, chromiumPath } from './browser/kit/chromium.ts'
 
 const path = (relative: string): string => fileURLToPath(new URL(relative, import.meta.url))
-
-/** The browser comes from the system: nothing is downloaded, and nothing is fetched in the background. */
-const executablePath = process.env.CHROMIUM_PATH || '/usr/bin/chromium'
-const args = [
-  '--no-sandbox',
-  '--disable-gpu',
-  '--disable-quic',
-  '--no-first-run',
-  '--disable-background-networking',
-  '--disable-component-update',
-  '--disable-sync',
-]
 
 /** Every test starts its own server on a free port; `*.timing.spec.ts` measures time and runs alone. */
 export default defineConfig({
@@ -29,7 +18,7 @@ export default defineConfig({
   use: {
     browserName: 'chromium',
     headless: true,
-    launchOptions: { executablePath, args },
+    launchOptions: { executablePath: chromiumPath, args: chromiumArgs },
     screenshot: 'only-on-failure',
     trace: 'off',
   },

@@ -1,19 +1,9 @@
 import { type ChildProcess, spawn } from 'node:child_process'
 import { createInterface } from 'node:readline'
 import { type Browser, chromium, type Page } from '@playwright/test'
+import { chromiumArgs, chromiumPath } from './chromium.ts'
 
-const args = [
-  '--headless',
-  '--no-sandbox',
-  '--disable-gpu',
-  '--disable-quic',
-  '--no-first-run',
-  '--disable-background-networking',
-  '--disable-component-update',
-  '--disable-sync',
-  '--remote-debugging-port=0',
-  '--window-size=390,844',
-]
+const args = [...chromiumArgs, '--headless', '--remote-debugging-port=0', '--window-size=390,844']
 
 /** A browser with a profile of its own on disk, in a process group of its own that can be killed at once. */
 export interface OwnBrowser {
@@ -24,7 +14,7 @@ export interface OwnBrowser {
 }
 
 export async function launchOwnBrowser(profile: string): Promise<OwnBrowser> {
-  const child = spawn(process.env.CHROMIUM_PATH || '/usr/bin/chromium', [...args, `--user-data-dir=${profile}`], {
+  const child = spawn(chromiumPath, [...args, `--user-data-dir=${profile}`], {
     detached: true,
     stdio: ['ignore', 'ignore', 'pipe'],
   })
