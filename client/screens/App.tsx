@@ -4,6 +4,7 @@ import { useHashLocation } from 'wouter/use-hash-location'
 import type { LogId } from '#core/values/ids.ts'
 import { ErrorBoundary } from '../parts/ErrorBoundary.tsx'
 import { Loading } from '../parts/Loading.tsx'
+import { TopOfPage } from '../parts/TopOfPage.tsx'
 import { HomeScreen } from './home/HomeScreen.tsx'
 import { NowhereScreen } from './home/NowhereScreen.tsx'
 import { OutingScreen } from './outing/OutingScreen.tsx'
@@ -16,6 +17,7 @@ export function App() {
   return (
     <ErrorBoundary>
       <Router hook={useHashLocation}>
+        <TopOfPage />
         <Suspense fallback={<Loading />}>
           <Switch>
             <Route path="/" component={HomeScreen} />

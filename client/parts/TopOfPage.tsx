@@ -1,0 +1,10 @@
+import { useLayoutEffect } from 'react'
+import { useLocation } from 'wouter'
+
+/** A new address begins at the top of its page. */
+export function TopOfPage() {
+  const [location] = useLocation()
+  // biome-ignore lint/correctness/useExhaustiveDependencies: the address is what asks for it.
+  useLayoutEffect(() => window.scrollTo(0, 0), [location])
+  return null
+}
