@@ -3,6 +3,7 @@ import { createServer, type Server as HttpServer, type RequestListener } from 'n
 import { createServer as createTlsServer } from 'node:https'
 import type { AddressInfo } from 'node:net'
 import type { Logger } from 'pino'
+import { networkAddresses, outsideUrl } from './greeting.ts'
 import { createAddressOf } from './http/address.ts'
 import { createHttpApp } from './http/http-app.ts'
 import { createOriginCheck } from './http/origin.ts'
@@ -59,8 +60,11 @@ export async function createApp(options: AppOptions): Promise<App> {
   const dispatch = createDispatch({ room, limiter: createLimiter(options.limits ?? defaultLimits), failed })
   connectSockets(sockets, room, dispatch, addressOf)
   const isSecure = tls !== null || (publicUrl?.startsWith('https:') ?? false)
-  const { clientFolder } = options
-  listener = createHttpApp({ room, dispatch, store, logger, isSecure, clientFolder, isOwnOrigin, addressOf })
+  const { clientFolder, host } = options
+  const portTaken = () => (http.address() as AddressInfo).port
+  const outside = () => outsideUrl({ host, port: portTaken(), isTls: tls !== null, publicUrl }, networkAddresses())
+  const page = { isSecure, clientFolder, outsideUrl: outside }
+  listener = createHttpApp({ room, dispatch, store, logger, isOwnOrigin, addressOf, ...page })
 
   let closing: Promise<void> | null = null
   const close = async () => {
@@ -82,7 +86,7 @@ export async function createApp(options: AppOptions): Promise<App> {
     throw error
   }
   return {
-    port: (http.address() as AddressInfo).port,
+    port: portTaken(),
     close() {
       closing ??= close()
       return closing

@@ -17,6 +17,7 @@ import { askByHttp } from '../sync/polling-link.ts'
 import { receivedChange } from '../sync/received.ts'
 import { formatJoinLink, parseJoinLink } from './join-link.ts'
 import { currentEngine, engineOf, logStore, pageFetch, showLog } from './open-outing.ts'
+import { pageAddress } from './page-address.ts'
 import { createInvite, freshRecord, inviteFact, keyFact } from './starting.ts'
 
 export const joinFaults = [
@@ -116,7 +117,7 @@ export async function inviteLink(role: 'desk' | 'scorer' | 'viewer', group: Grou
   const engine = currentEngine()
   const holding = engine.holding()
   const wanted = grantWanted(holding, role, group)
-  const page = `${location.origin}${location.pathname}`
+  const page = await pageAddress(pageFetch, location)
   const { log } = holding.record
   const known = knownInvites(holding).find(invite => isGrant(holding, invite, wanted))
   if (known) return formatJoinLink(page, { log, invite: known })

@@ -25,6 +25,7 @@ export const holeWords = {
   'two-scores-by': own('by'),
   choose: own('choose'),
   'not-yet': own('not yet'),
+  'hole-not-let-in': own('This phone has the file alone. Open an invite link of the outing to score.'),
   'card-closed': own('Card closed. Another score is listed as late until the desk takes it.'),
   'whose-scores': own('Scores on this phone'),
   'whose-all': own('All'),

@@ -5,6 +5,7 @@ export const outingWords = {
   'board-title': own('Board'),
   'board-empty': own('No games in this outing.'),
   'board-waits': own('{game} waits:'),
+  'board-left-out': own('Not in this list yet:'),
   'board-two-scores': own('hole {hole}: two scores'),
   'board-allowance': own('{percent} %'),
   'board-all': own('All'),

@@ -23,10 +23,12 @@ export interface ApiOptions {
   readonly room: Room
   readonly dispatch: Dispatch
   readonly addressOf: (request: Request) => string
+  /** Where phones reach this server. */
+  readonly outsideUrl: () => string | null
 }
 
 /** The same messages by HTTP, for networks that block web sockets; what is no fault is answered with 200. */
-export function createApi({ room, dispatch, addressOf }: ApiOptions): Router {
+export function createApi({ room, dispatch, addressOf, outsideUrl }: ApiOptions): Router {
   const router = Router()
   const json = express.json({ limit: limits.frameBytes, type: () => true })
   router.use((_request, response, next) => {
@@ -47,7 +49,7 @@ export function createApi({ room, dispatch, addressOf }: ApiOptions): Router {
     }
 
   router.get('/probe', (_request, response) => {
-    response.json({ product: 'six-threes', protocol: protocolVersion })
+    response.json({ product: 'six-threes', protocol: protocolVersion, outsideUrl: outsideUrl() })
   })
   router.post(
     '/logs/:log/ops',

@@ -19,6 +19,7 @@ export interface HttpOptions {
   readonly clientFolder: string
   readonly isOwnOrigin: (request: IncomingMessage) => boolean
   readonly addressOf: (request: IncomingMessage) => string
+  readonly outsideUrl: () => string | null
 }
 
 export function createHttpApp(options: HttpOptions): Express {

@@ -1,3 +1,4 @@
+import type { GameGap } from '#core/formats/game-result.ts'
 import type { Game, Outing } from '#core/outing/outing.ts'
 import type { Results } from '#core/outing/results.ts'
 import { unreachable } from '#core/values/assert.ts'
@@ -35,21 +36,37 @@ type Result = NonNullable<ReturnType<Results['games']['get']>>
 function Lines({ outing, results, result }: { outing: Outing; results: Results; result: Result }) {
   switch (result.kind) {
     case 'gap':
-      return (
-        <div className="notice">
-          <p>{say('board-waits', { game: gameTitle(result.format) })}</p>
-          <ul>
-            {result.gaps.map(gap => (
-              <li key={`${gap.code} ${gap.ball} ${gap.setting}`}>{gapWords(outing, gap)}</li>
-            ))}
-          </ul>
-        </div>
-      )
+      return <Gaps outing={outing} words={say('board-waits', { game: gameTitle(result.format) })} gaps={result.gaps} />
     case 'total':
-      return <TotalOnBoard outing={outing} results={results} lines={result.lines} />
+      return (
+        <>
+          <TotalOnBoard outing={outing} results={results} lines={result.lines} />
+          {/* One ball's gap keeps its own line from the board, and is said. */}
+          {result.gaps.length > 0 && <Gaps outing={outing} words={say('board-left-out')} gaps={result.gaps} />}
+        </>
+      )
     case 'match':
       return <MatchOnBoard outing={outing} matches={result.matches} />
     default:
       return unreachable(result)
   }
+}
+
+interface GapsProps {
+  readonly outing: Outing
+  readonly words: string
+  readonly gaps: readonly GameGap[]
+}
+
+function Gaps({ outing, words, gaps }: GapsProps) {
+  return (
+    <div className="notice">
+      <p>{words}</p>
+      <ul>
+        {gaps.map(gap => (
+          <li key={`${gap.code} ${gap.ball} ${gap.setting}`}>{gapWords(outing, gap)}</li>
+        ))}
+      </ul>
+    </div>
+  )
 }

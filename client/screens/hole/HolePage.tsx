@@ -5,6 +5,7 @@ import type { BallId, LogId } from '#core/values/ids.ts'
 import { Strip } from '../../parts/Strip.tsx'
 import { stripOf, stripWords } from '../../parts/strip-view.ts'
 import { useOuting } from '../../state/use-outing.ts'
+import { say } from '../../words/say.ts'
 import { OutingPage } from '../outing/OutingPage.tsx'
 import { BallRow } from './BallRow.tsx'
 import { HoleHead } from './HoleHead.tsx'
@@ -29,7 +30,7 @@ export function HolePage({ log, outing, results, group, at }: Props) {
   const [whose, setWhose] = useWhose(log, outing, me)
   const scored = ballsScored(group, whose)
   const shown = whose.ball ?? group.balls[0]
-  const canScore = me?.role !== 'viewer'
+  const canScore = me?.role === 'desk' || me?.role === 'scorer'
   const turn = (
     <Turn log={log} holes={holesOf(group)} at={at} closedThree={threeJustClosed(outing, results, scored, at)} />
   )
@@ -55,6 +56,7 @@ export function HolePage({ log, outing, results, group, at }: Props) {
       ))}
       <OtherBalls outing={outing} balls={group.balls.filter(ball => !scored.includes(ball))} at={at} />
       <News />
+      {!canScore && <p className="notice">{say(me?.role === 'viewer' ? 'share-viewing' : 'hole-not-let-in')}</p>}
       {canScore && <WhoseChoice whose={whose} outing={outing} group={group} onWhose={setWhose} />}
     </OutingPage>
   )

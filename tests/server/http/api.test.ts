@@ -127,7 +127,11 @@ describe('the snapshot', () => {
 describe('the server', () => {
   it('says what it is and that it is well', async () => {
     const app = await startApp()
-    expect(await (await fetch(`${app.url}/api/probe`)).json()).toEqual({ product: 'six-threes', protocol: 1 })
+    expect(await (await fetch(`${app.url}/api/probe`)).json()).toEqual({
+      product: 'six-threes',
+      protocol: 1,
+      outsideUrl: null,
+    })
     const health = await fetch(`${app.url}/healthz`)
     expect([health.status, await health.json()]).toEqual([200, { status: 'ok', uptimeS: expect.any(Number) }])
     expect((await fetch(`${app.url}/api/nothing`)).status).toBe(404)
