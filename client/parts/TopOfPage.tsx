@@ -5,6 +5,9 @@ import { useLocation } from 'wouter'
 export function TopOfPage() {
   const [location] = useLocation()
   // biome-ignore lint/correctness/useExhaustiveDependencies: the address is what asks for it.
-  useLayoutEffect(() => window.scrollTo(0, 0), [location])
+  useLayoutEffect(() => {
+    // Newer browsers return a promise from it, which React would take for the cleanup.
+    window.scrollTo(0, 0)
+  }, [location])
   return null
 }
