@@ -1,0 +1,80 @@
+import { expect, test } from '@playwright/test'
+import { fourPlayers } from '#tests/kit/quillmoor.ts'
+import { boardAgrees, type Tapped } from './kit/agree.ts'
+import {
+  chosenKey,
+  foot,
+  fourBallAndPoints,
+  goToHole,
+  joinBy,
+  readInviteLink,
+  startOuting,
+  tapScore,
+  whenOnServer,
+} from './kit/golfer.ts'
+import { noComplaints, openPhone, type Phone } from './kit/round.ts'
+import { startServer } from './kit/server.ts'
+
+const tappedUpTo = (holes: number): Tapped => ({
+  players: fourPlayers,
+  sides: [
+    ['Alder', 'Cedar'],
+    ['Birch', 'Rowan'],
+  ],
+  card: Object.fromEntries(fourPlayers.map(({ name, strokes }) => [name, strokes.slice(0, holes)])),
+})
+
+async function scoreAll({ page }: Phone, hole: number): Promise<void> {
+  await goToHole(page, hole)
+  for (const { name, strokes } of fourPlayers) await tapScore(page, name, strokes[hole - 1] ?? 0)
+}
+
+/** Resolves once the page's worker holds what it needs to open with no signal. */
+const whenKept = ({ page }: Phone) => page.evaluate(() => navigator.serviceWorker.ready.then(() => null))
+
+test('an outing is started and scored with no server at all, and goes up when one is met', async ({ browser }) => {
+  const server = await startServer()
+  const alder = await openPhone(browser, 'Alder', { hasOutages: true })
+  await alder.page.goto(server.url)
+  await whenKept(alder)
+  await server.kill()
+
+  await alder.page.reload()
+  await startOuting(alder.page, fourBallAndPoints)
+  for (const hole of [1, 2]) await scoreAll(alder, hole)
+  await expect(foot(alder.page)).toContainText('on this phone')
+  await expect(foot(alder.page)).toContainText('9 to send')
+  await boardAgrees(alder.page, tappedUpTo(2))
+
+  await server.start()
+  await whenOnServer(alder.page)
+  const birch = await openPhone(browser, 'Birch')
+  await joinBy(birch.page, await readInviteLink(alder.page), 'Birch')
+  await boardAgrees(birch.page, tappedUpTo(2))
+  await scoreAll(birch, 3)
+  await boardAgrees(alder.page, tappedUpTo(3))
+  noComplaints([alder, birch])
+  await server.stop()
+})
+
+test('a page opened again with the server away shows every score and takes more', async ({ browser }) => {
+  const server = await startServer()
+  const alder = await openPhone(browser, 'Alder', { hasOutages: true })
+  await alder.page.goto(server.url)
+  await startOuting(alder.page, fourBallAndPoints)
+  await scoreAll(alder, 1)
+  await whenOnServer(alder.page)
+  await whenKept(alder)
+  await server.kill()
+
+  await alder.page.reload()
+  await goToHole(alder.page, 1)
+  for (const { name, strokes } of fourPlayers) await expect(chosenKey(alder.page, name, strokes[0] ?? 0)).toBeVisible()
+  await scoreAll(alder, 2)
+  await expect(foot(alder.page)).toContainText('4 to send')
+  await boardAgrees(alder.page, tappedUpTo(2))
+  await server.start()
+  await whenOnServer(alder.page)
+  noComplaints([alder])
+  await server.stop()
+})
