@@ -11,7 +11,9 @@ import { recordFor, type ScoreAt } from './score-record.ts'
 
 export type { NewFact } from '#core/outing/acts.ts'
 export { exportFile, importFile } from './files.ts'
-export { inviteLink, type JoinFault, joinFaults, joinOuting } from './joining.ts'
+export { type JoinFault, joinFaults } from './invite-meeting.ts'
+export { inviteLink } from './inviting.ts'
+export { type InviteSight, joinOuting, lookAtInvite } from './joining.ts'
 export type { ScoreAt } from './score-record.ts'
 export { startOuting } from './starting.ts'
 

@@ -3,6 +3,7 @@ import { LookButton } from '../../parts/LookButton.tsx'
 import { say } from '../../words/say.ts'
 import { JoinByLink } from '../join/JoinByLink.tsx'
 import { paths } from '../paths.ts'
+import { NewerPage } from './NewerPage.tsx'
 import { OpenFile } from './OpenFile.tsx'
 import { OutingList } from './OutingList.tsx'
 import { PageNotice } from './PageNotice.tsx'
@@ -31,6 +32,7 @@ export function HomeScreen() {
         <section className="section" aria-label={say('share-this-phone')}>
           <h2>{say('share-this-phone')}</h2>
           <PageNotice />
+          <NewerPage />
           <LookButton />
         </section>
       </main>

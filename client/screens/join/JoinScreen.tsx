@@ -3,8 +3,8 @@ import { Link, useLocation } from 'wouter'
 import type { LogId } from '#core/values/ids.ts'
 import { say } from '../../words/say.ts'
 import { paths } from '../paths.ts'
+import { InviteAhead } from './InviteAhead.tsx'
 import { isJoinPath, JoinByLink } from './JoinByLink.tsx'
-import { JoinForm } from './JoinForm.tsx'
 import { WhoAreYou } from './WhoAreYou.tsx'
 
 /** Joins by the invite in the address, which leaves the address bar at once. */
@@ -25,7 +25,7 @@ export function JoinScreen() {
         <h1>{say('join-title')}</h1>
         {joined !== null && <WhoAreYou log={joined} />}
         {joined === null && link === null && <JoinByLink />}
-        {joined === null && link !== null && <JoinForm key={link} link={link} onJoined={setJoined} />}
+        {joined === null && link !== null && <InviteAhead key={link} link={link} onJoined={setJoined} />}
         <Link className="plain-link" href={paths.home}>
           {say('home')}
         </Link>

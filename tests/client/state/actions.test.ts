@@ -112,6 +112,24 @@ describe('the actions against a real server', () => {
     })
   })
 
+  test('looking at an invite names the outing and registers nothing', async () => {
+    const alder = await open()
+    const log = await alder.actions.startOuting(facts, 'Alder')
+    await until(isOnServer(alder))
+    const link = await alder.actions.inviteLink('desk', null)
+    const own = await alder.actions.lookAtInvite(link)
+    expect(own).toMatchObject({ ok: true, value: { log, isIn: true } })
+    const birch = await open()
+    const seen = { log, isIn: false, title: 'Saturday', courseName: 'Quillmoor', day: null }
+    expect(await birch.actions.lookAtInvite(link)).toEqual({ ok: true, value: seen })
+    expect(await birch.actions.listOutings()).toEqual([])
+    expect(birch.store.getState().phase).toBe('closed')
+    await birch.actions.joinOuting(link, 'Birch')
+    await until(() => alder.store.getState().outing?.phones.size === 2)
+    const far = await open('http://127.0.0.1:9')
+    expect(await far.actions.lookAtInvite(link)).toEqual({ ok: false, error: 'no server' })
+  })
+
   test('a whole file opens to be read on a phone that nobody let in, and an invite lets it in', async () => {
     const alder = await open()
     const log = await alder.actions.startOuting(facts, 'Alder')

@@ -1,0 +1,57 @@
+import { standingsOf } from '#core/log/fold.ts'
+import { factsReplacing } from '#core/outing/acts.ts'
+import type { Role } from '#core/outing/facts.ts'
+import { makeKey } from '#core/outing/keys.ts'
+import type { GroupId } from '#core/values/ids.ts'
+import { factSchemas } from '#shared/facts.ts'
+import { groupsOf } from '../sync/feeds.ts'
+import type { Holding } from '../sync/holding.ts'
+import type { InviteSecret } from '../sync/log-store.ts'
+import { grantOfInvite } from './invite-meeting.ts'
+import { formatJoinLink } from './join-link.ts'
+import { currentEngine, pageFetch } from './open-outing.ts'
+import { pageAddress } from './page-address.ts'
+import { createInvite, inviteFact } from './starting.ts'
+
+/** A link that lets a phone in; the one made before where there is one. In an outing of one group a scorer is a desk. */
+export async function inviteLink(role: 'desk' | 'scorer' | 'viewer', group: GroupId | null): Promise<string> {
+  const engine = currentEngine()
+  const holding = engine.holding()
+  const wanted = grantWanted(holding, role, group)
+  const page = await pageAddress(pageFetch, location)
+  const { log } = holding.record
+  const known = knownInvites(holding).find(invite => isGrant(holding, invite, wanted))
+  if (known) return formatJoinLink(page, { log, invite: known })
+  const invite = createInvite()
+  // The secret first: an invite without one is of no use to anybody.
+  await engine.note({ invites: [...holding.record.invites, invite] })
+  const fact = inviteFact(invite, { ...wanted, label: labelOf(holding, wanted) })
+  await engine.write(({ state }) => ({ scope: null, act: 'invite made', facts: factsReplacing(state, [fact]) }))
+  return formatJoinLink(page, { log, invite })
+}
+
+interface Wanted {
+  readonly role: Role
+  readonly group: GroupId | null
+}
+
+function grantWanted({ state }: Holding, role: 'desk' | 'scorer' | 'viewer', group: GroupId | null): Wanted {
+  if (role === 'scorer' && groupsOf(state).length > 1) return { role, group }
+  return { role: role === 'scorer' ? 'desk' : role, group: null }
+}
+
+const knownInvites = ({ record }: Holding): readonly InviteSecret[] =>
+  record.invite ? [record.invite, ...record.invites] : record.invites
+
+function isGrant(holding: Holding, { id }: InviteSecret, { role, group }: Wanted): boolean {
+  const grant = grantOfInvite(holding, id)
+  const isVoid = standingsOf(holding.state, makeKey('voidInvite', { invite: id })).length > 0
+  return !isVoid && grant?.role === role && grant.group === group
+}
+
+function labelOf({ state }: Holding, { role, group }: Wanted): string {
+  if (role === 'viewer') return 'Viewers'
+  if (group === null) return 'Desk'
+  const parsed = factSchemas.group.safeParse(standingsOf(state, makeKey('group', { group })).at(-1)?.value)
+  return parsed.success ? parsed.data.name : 'Group'
+}
