@@ -85,3 +85,33 @@ test('a page opened again with the server away shows every score and takes more'
   noComplaints([alder])
   await server.stop()
 })
+
+test('an invite says where it leads before it asks for a name, and with no signal can be tried again', async ({
+  browser,
+}) => {
+  const server = await startServer()
+  const alder = await openPhone(browser, 'Alder')
+  await alder.page.goto(server.url)
+  await startOuting(alder.page, fourBallAndPoints)
+  const link = await readInviteLink(alder.page)
+  await whenOnServer(alder.page)
+  const birch = await openPhone(browser, 'Birch', { hasOutages: true })
+  await birch.page.goto(server.url)
+  await whenKept(birch)
+  await birch.context.setOffline(true)
+  await birch.page.goto(link)
+  await expect(birch.page.getByRole('alert')).toContainText('The server cannot be reached.')
+  await expect(birch.page.getByRole('textbox', { name: 'Your name' })).toHaveCount(0)
+  await birch.context.setOffline(false)
+  await birch.page.getByRole('button', { name: 'Try again' }).click()
+  await expect(birch.page.getByRole('heading', { name: 'Quillmoor' })).toBeVisible()
+  await birch.page.getByRole('textbox', { name: 'Your name' }).fill('Birch')
+  await birch.page.getByRole('button', { name: 'Join the outing' }).click()
+  await expect(birch.page.getByRole('heading', { name: 'Alder' })).toBeVisible()
+
+  // On the phone that is in already the same link just opens the outing.
+  await birch.page.goto(link)
+  await expect(birch.page.getByRole('heading', { name: 'Alder' })).toBeVisible()
+  noComplaints([alder, birch])
+  await server.stop()
+})

@@ -8,6 +8,10 @@ export interface RoundToStart {
   readonly games: readonly string[]
   /** The sides of the four-ball match, as they are read. */
   readonly sides?: string
+  /** Nine holes of the course, from this hole on; eighteen from the 1st when not given. */
+  readonly nineFrom?: number
+  /** What the players' figures are. */
+  readonly handicap?: 'Course Handicap' | 'Strokes'
 }
 
 export const fourBallAndPoints: RoundToStart = {
@@ -18,22 +22,26 @@ export const fourBallAndPoints: RoundToStart = {
 
 export async function startOuting(page: Page, round: RoundToStart = fourBallAndPoints): Promise<void> {
   await page.getByRole('link', { name: 'Start an outing' }).click()
-  await typeCourse(page)
-  for (const [place, player] of round.players.entries()) await typePlayer(page, place + 1, player)
+  await typeCourse(page, round.nineFrom === undefined ? 18 : 9)
+  for (const [place, player] of round.players.entries()) await typePlayer(page, place + 1, player, round.handicap)
   for (const game of round.games) await tick(page, game)
+  // It stands ticked on a new page.
+  if (!round.games.includes('Stableford')) await tick(page, 'Stableford', false)
   if (round.sides !== undefined) await page.getByRole('radio', { name: round.sides }).check({ force: true })
+  if (round.nineFrom !== undefined) await page.getByLabel('Start hole').selectOption(String(round.nineFrom))
   await page.getByRole('button', { name: 'Start the outing' }).click()
   await expect(page.getByRole('button', { name: `${round.players[0]?.name} more` })).toBeVisible()
 }
 
 /** A game may be on already. */
-async function tick(page: Page, game: string): Promise<void> {
-  await page.getByRole('checkbox', { name: game, exact: true }).check({ force: true })
+async function tick(page: Page, game: string, isOn = true): Promise<void> {
+  await page.getByRole('checkbox', { name: game, exact: true }).setChecked(isOn, { force: true })
 }
 
-async function typeCourse(page: Page): Promise<void> {
+async function typeCourse(page: Page, length: 9 | 18): Promise<void> {
   await page.getByRole('textbox', { name: 'Course name' }).fill(quillmoor.name)
-  for (const [place, par] of quillmoor.pars.entries()) {
+  await page.getByRole('radio', { name: `${length} holes` }).check({ force: true })
+  for (const [place, par] of quillmoor.pars.slice(0, length).entries()) {
     const hole = place + 1
     if (par !== 4) await page.getByRole('button', { name: `Hole ${hole} par ${par}`, exact: true }).click()
     const index = String(quillmoor.indexes[place])
@@ -41,13 +49,19 @@ async function typeCourse(page: Page): Promise<void> {
   }
 }
 
-async function typePlayer(page: Page, n: number, player: TestPlayer): Promise<void> {
+async function typePlayer(
+  page: Page,
+  n: number,
+  player: TestPlayer,
+  handicap: RoundToStart['handicap'] = 'Course Handicap',
+): Promise<void> {
   const name = page.getByRole('textbox', { name: `Player ${n} name` })
   if (!(await name.isVisible())) await page.getByRole('button', { name: 'Add a player' }).click()
   await name.fill(player.name)
   const kind = page.getByRole('group', { name: `Player ${n} has` })
-  await kind.getByRole('radio', { name: 'Course Handicap' }).check({ force: true })
-  await page.getByRole('textbox', { name: `Player ${n} Course Handicap` }).fill(String(player.courseHandicap))
+  await kind.getByRole('radio', { name: handicap }).check({ force: true })
+  const figure = handicap === 'Strokes' ? `Player ${n} strokes` : `Player ${n} Course Handicap`
+  await page.getByRole('textbox', { name: figure }).fill(String(player.courseHandicap))
 }
 
 /** The text of the invite link on the page for sharing. */
