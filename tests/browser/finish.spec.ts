@@ -109,9 +109,7 @@ test('nine holes from the 5th: cards are closed, and a score that comes late wai
   await server.stop()
 })
 
-test('undo gives back what stood; a watching phone has no keys; the plain file opens as an outing', async ({
-  browser,
-}) => {
+test('undo gives back what stood; a phone that may not score has no keys; both files open', async ({ browser }) => {
   const server = await startServer()
   const alder = await openPhone(browser, 'Alder')
   await alder.page.goto(server.url)
@@ -147,7 +145,17 @@ test('undo gives back what stood; a watching phone has no keys; the plain file o
   await other.page.getByLabel('Choose a file').setInputFiles(file)
   await expect(other.page.getByRole('heading', { name: 'Alder' })).toBeVisible()
   await boardAgrees(other.page, tapped)
-  noComplaints([alder, watcher, other])
+
+  await openTab(alder.page, 'Card')
+  const downloadingWhole = alder.page.waitForEvent('download')
+  await alder.page.getByRole('link', { name: 'Download the outing file, whole' }).click()
+  const reader = await openPhone(browser, 'Hazel')
+  await reader.page.goto(server.url)
+  await reader.page.getByLabel('Choose a file').setInputFiles(await (await downloadingWhole).path())
+  await expect(reader.page.getByText('This phone has the file alone.')).toBeVisible()
+  await expect(reader.page.getByRole('button', { name: /^Alder \d/ })).toHaveCount(0)
+  await boardAgrees(reader.page, tapped)
+  noComplaints([alder, watcher, other, reader])
   await server.stop()
 })
 

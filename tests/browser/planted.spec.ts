@@ -6,7 +6,7 @@ import { build, type Plugin } from 'vite'
 import { fourPlayers } from '#tests/kit/quillmoor.ts'
 import { boardAgrees, type Tapped } from './kit/agree.ts'
 import { seriousFaults } from './kit/axe.ts'
-import { fourBallAndPoints, goToHole, startOuting, tapScore, whenOnServer } from './kit/golfer.ts'
+import { fourBallAndPoints, goToHole, startOuting, tapKey, whenOnServer } from './kit/golfer.ts'
 import { openOtherPage } from './kit/other-page.ts'
 import { noComplaints, openPhone } from './kit/round.ts'
 import { startServer } from './kit/server.ts'
@@ -56,7 +56,7 @@ test('a fold that is off by one makes the comparison of the boards fail', async 
     await startOuting(page, fourBallAndPoints)
     for (const hole of [1, 2, 3]) {
       await goToHole(page, hole)
-      for (const { name, strokes } of fourPlayers) await tapScore(page, name, strokes[hole - 1] ?? 0)
+      for (const { name, strokes } of fourPlayers) await tapKey(page, name, strokes[hole - 1] ?? 0)
     }
     await whenOnServer(page)
   }

@@ -90,10 +90,16 @@ export async function goToHole(page: Page, hole: number): Promise<void> {
 }
 
 /** One tap on the key of the score, behind `more` when it lies further from the level. */
-export async function tapScore(page: Page, player: string, score: number): Promise<void> {
+export async function tapKey(page: Page, player: string, score: number): Promise<void> {
   const key = page.getByRole('button', { name: `${player} ${score}`, exact: true })
   if (!(await key.isVisible())) await page.getByRole('button', { name: `${player} more`, exact: true }).click()
   await key.click()
+}
+
+/** A tap, until the page shows the score: from then on the words at the foot speak of it too. */
+export async function tapScore(page: Page, player: string, score: number): Promise<void> {
+  await tapKey(page, player, score)
+  await expect(chosenKey(page, player, score)).toBeVisible()
 }
 
 /** The score that the page shows as chosen. */
