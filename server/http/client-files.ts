@@ -20,7 +20,7 @@ export function clientFiles(folder: string): RequestHandler {
     // A missing file is missing: a page in its place would be cached as a script.
     if (/\.[a-z0-9]+$/i.test(request.path) || !request.accepts('html')) return next()
     response.setHeader('Cache-Control', 'no-cache')
-    response.sendFile(join(folder, 'index.html'), error => error && next())
+    response.sendFile('index.html', { root: folder }, error => error && next())
   })
   return router
 }

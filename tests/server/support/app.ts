@@ -14,9 +14,9 @@ export interface RunningApp extends App {
   readonly lines: readonly string[]
 }
 
-/** A page of three files, in place of the built one. */
+/** A page of three files, in place of the built one; a folder with a dot in its path serves like any other. */
 function makeClient(): string {
-  const folder = makeFolder()
+  const folder = join(makeFolder(), '.page')
   mkdirSync(join(folder, 'assets'))
   writeFileSync(join(folder, 'index.html'), '<!doctype html><title>Six Threes</title>')
   writeFileSync(join(folder, 'worker.js'), '// worker')
