@@ -17,7 +17,7 @@ export interface RunningApp extends App {
 /** A page of three files, in place of the built one; a folder with a dot in its path serves like any other. */
 function makeClient(): string {
   const folder = join(makeFolder(), '.page')
-  mkdirSync(join(folder, 'assets'))
+  mkdirSync(join(folder, 'assets'), { recursive: true })
   writeFileSync(join(folder, 'index.html'), '<!doctype html><title>Six Threes</title>')
   writeFileSync(join(folder, 'worker.js'), '// worker')
   writeFileSync(join(folder, 'assets', 'main-1234.js'), '// main')
