@@ -1,13 +1,12 @@
 import * as z from 'zod/mini'
 import { unholedScores } from '#core/card/score.ts'
 import { formatNames } from '#core/formats/format-names.ts'
-import { halfIndexMethods } from '#core/handicap/course-handicap.ts'
-import { matchStrokesMethods } from '#core/handicap/match-strokes.ts'
-import { allowanceRoundings } from '#core/handicap/playing-handicap.ts'
+import { holeOutMethods } from '#core/formats/happenings.ts'
 import { type FactKind, type FactValues, roles } from '#core/outing/facts.ts'
 import type { BallId, GameId, PlayerId, TeeId } from '#core/values/ids.ts'
 import type { Json } from '#core/values/json.ts'
 import { groupId, hashText, idOf, inviteId, personName, textUpTo, wholeFrom } from './atoms.ts'
+import { gameMethods } from './game-methods.ts'
 import { limits } from './limits.ts'
 import { proves } from './proof.ts'
 
@@ -18,7 +17,9 @@ const index = wholeFrom(1, 18)
 const hcp = wholeFrom(-limits.handicapStrokes, limits.handicapStrokes)
 const byHole = <S extends z.ZodMiniType>(value: S) => z.array(value).check(z.minLength(9), z.maxLength(18))
 
-export const scoreSchema = z.union([wholeFrom(1, limits.strokesOnHole), z.enum(unholedScores)])
+const strokesOnHole = wholeFrom(1, limits.strokesOnHole)
+export const scoreSchema = z.union([strokesOnHole, z.enum(unholedScores)])
+const closedScores = z.array(z.tuple([hole, lap, scoreSchema])).check(z.maxLength(60))
 
 const ratings = z.nullable(
   z.strictObject({ courseRatingTenths: wholeFrom(200, 900), slope: wholeFrom(55, 155), par: wholeFrom(27, 90) }),
@@ -51,6 +52,32 @@ const place = z.strictObject({
 
 const grant = { hash: hashText, role: z.enum(roles), group: z.nullable(groupId), label: textUpTo(limits.nameLength) }
 
+const ballId = idOf<BallId>()
+const agreedBetween = { between: z.tuple([ballId, ballId]), won: z.nullable(ballId) }
+const agreed = <S extends z.ZodMiniType>(value: S) => z.array(value).check(z.minLength(1), z.maxLength(6))
+
+/** Why a thing was ruled or noted; people read it. */
+const reason = z.nullable(textUpTo(limits.reasonLength))
+
+const ruled = {
+  games: z.nullable(z.array(idOf<GameId>()).check(z.minLength(1), z.maxLength(40))),
+  rule: z.nullable(textUpTo(limits.titleLength)),
+  reason,
+}
+const ruling = z.discriminatedUnion('kind', [
+  z.strictObject({ ...ruled, kind: z.literal('no-penalty'), ball: z.nullable(ballId) }),
+  z.strictObject({
+    ...ruled,
+    kind: z.literal('penalty'),
+    ball: ballId,
+    hole: z.nullable(holeAndLap),
+    strokes: wholeFrom(0, limits.strokesOnHole),
+    holeLost: z.boolean(),
+  }),
+  z.strictObject({ ...ruled, kind: z.literal('disqualified'), ball: ballId, hole: z.nullable(holeAndLap) }),
+  z.strictObject({ ...ruled, kind: z.literal('plays-off'), ball: ballId, strokes: hcp }),
+])
+
 /** Any JSON value, for what is kept without being understood. Depth is bounded where an op is read. */
 export const jsonSchema = z.json() as unknown as z.ZodMiniType<Json, Json>
 
@@ -80,13 +107,44 @@ export const factSchemas = {
       .array(z.array(idOf<BallId>()).check(z.minLength(1), z.maxLength(limits.playersInOuting)))
       .check(z.minLength(1), z.maxLength(limits.playersInOuting)),
   ),
-  gameAllowance: proves<FactValues['gameAllowance']>()(wholeFrom(0, 100)),
-  gameRounding: proves<FactValues['gameRounding']>()(z.enum(allowanceRoundings)),
-  gameNineHoleIndex: proves<FactValues['gameNineHoleIndex']>()(z.enum(halfIndexMethods)),
-  gameMatchStrokes: proves<FactValues['gameMatchStrokes']>()(z.enum(matchStrokesMethods)),
-  closeBall: proves<FactValues['closeBall']>()(
-    z.strictObject({ scores: z.array(z.tuple([hole, lap, scoreSchema])).check(z.maxLength(60)) }),
+  gameAllowance: proves<FactValues['gameAllowance']>()(gameMethods.allowancePercent),
+  gameRounding: proves<FactValues['gameRounding']>()(gameMethods.rounding),
+  gameNineHoleIndex: proves<FactValues['gameNineHoleIndex']>()(gameMethods.nineHoleIndex),
+  gameMatchStrokes: proves<FactValues['gameMatchStrokes']>()(gameMethods.matchStrokes),
+  gameSideStrokes: proves<FactValues['gameSideStrokes']>()(gameMethods.sideStrokes),
+  gameHandicapShares: proves<FactValues['gameHandicapShares']>()(gameMethods.handicapShares),
+  gameMixedTees: proves<FactValues['gameMixedTees']>()(gameMethods.mixedTees),
+  gameCountingBalls: proves<FactValues['gameCountingBalls']>()(gameMethods.countingBalls),
+  gameMaximumScore: proves<FactValues['gameMaximumScore']>()(gameMethods.maximumScore),
+  gameSkins: proves<FactValues['gameSkins']>()(gameMethods.skins),
+  gamePresses: proves<FactValues['gamePresses']>()(gameMethods.presses),
+  gameTies: proves<FactValues['gameTies']>()(gameMethods.ties),
+  concededStroke: proves<FactValues['concededStroke']>()(strokesOnHole),
+  concededHole: proves<FactValues['concededHole']>()(z.strictObject({ to: z.nullable(ballId) })),
+  concededMatch: proves<FactValues['concededMatch']>()(z.strictObject({ to: z.nullable(ballId) })),
+  agreedHole: proves<FactValues['agreedHole']>()(z.strictObject({ results: agreed(z.strictObject(agreedBetween)) })),
+  agreedResult: proves<FactValues['agreedResult']>()(
+    z.strictObject({
+      results: agreed(z.strictObject({ ...agreedBetween, by: wholeFrom(0, 18), left: wholeFrom(0, 17) })),
+    }),
   ),
+  press: proves<FactValues['press']>()(z.strictObject({ by: ballId })),
+  holeOut: proves<FactValues['holeOut']>()(z.strictObject({ counts: z.enum(holeOutMethods), reason })),
+  drive: proves<FactValues['drive']>()(idOf<PlayerId>()),
+  likelyScore: proves<FactValues['likelyScore']>()(strokesOnHole),
+  absence: proves<FactValues['absence']>()(
+    z.strictObject({
+      joinedAt: z.nullable(holeAndLap),
+      leftAt: z.nullable(holeAndLap),
+      isWithdrawn: z.boolean(),
+      reason,
+    }),
+  ),
+  marker: proves<FactValues['marker']>()(idOf<PlayerId>()),
+  certifiedByPlayer: proves<FactValues['certifiedByPlayer']>()(z.strictObject({ scores: closedScores })),
+  certifiedByMarker: proves<FactValues['certifiedByMarker']>()(z.strictObject({ scores: closedScores })),
+  ruling: proves<FactValues['ruling']>()(ruling),
+  closeBall: proves<FactValues['closeBall']>()(z.strictObject({ scores: closedScores })),
   closeGroup: proves<FactValues['closeGroup']>()(
     z.strictObject({ facts: z.array(z.tuple([z.string().check(z.maxLength(limits.keyLength)), jsonSchema])) }),
   ),

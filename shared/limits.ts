@@ -3,6 +3,7 @@ export const limits = {
   nameLength: 40,
   titleLength: 80,
   actLength: 40,
+  reasonLength: 200,
   /** Of one op: an import of 144 names in one act fits ten times. */
   opLength: 100_000,
   opDepth: 8,

@@ -1,13 +1,11 @@
 import * as z from 'zod/mini'
 import { formatNames } from '#core/formats/format-names.ts'
-import { halfIndexMethods } from '#core/handicap/course-handicap.ts'
-import { matchStrokesMethods } from '#core/handicap/match-strokes.ts'
-import { allowanceRoundings } from '#core/handicap/playing-handicap.ts'
 import { records } from '#core/outing/facts.ts'
 import type { PlainOuting } from '#core/outing/plain-file.ts'
 import type { BallId, GameId, PlayerId, TeeId } from '#core/values/ids.ts'
 import { groupId, idOf, personName, textUpTo, wholeFrom } from './atoms.ts'
 import { scoreSchema } from './facts.ts'
+import { gameMethods } from './game-methods.ts'
 import { limits } from './limits.ts'
 import { proves } from './proof.ts'
 
@@ -75,10 +73,18 @@ const game = z.strictObject({
   format: z.enum(formatNames),
   group: z.optional(groupId),
   sides: z.array(z.array(ballId).check(z.minLength(1))).check(z.minLength(1)),
-  allowance: z.optional(wholeFrom(0, 100)),
-  rounding: z.optional(z.enum(allowanceRoundings)),
-  nineHoleIndex: z.optional(z.enum(halfIndexMethods)),
-  matchStrokes: z.optional(z.enum(matchStrokesMethods)),
+  allowance: z.optional(gameMethods.allowancePercent),
+  rounding: z.optional(gameMethods.rounding),
+  nineHoleIndex: z.optional(gameMethods.nineHoleIndex),
+  matchStrokes: z.optional(gameMethods.matchStrokes),
+  sideStrokes: z.optional(gameMethods.sideStrokes),
+  handicapShares: z.optional(gameMethods.handicapShares),
+  mixedTees: z.optional(gameMethods.mixedTees),
+  countingBalls: z.optional(gameMethods.countingBalls),
+  maximumScore: z.optional(gameMethods.maximumScore),
+  skins: z.optional(gameMethods.skins),
+  presses: z.optional(gameMethods.presses),
+  ties: z.optional(gameMethods.ties),
 })
 
 const scores = z.strictObject({

@@ -1,8 +1,9 @@
 /**
  * The version of the wire contract. One line a bump, newest first; the golden JSON Schemas change with it.
+ * - 2 (2026-11): formats of the whole table; concessions, agreed results, rulings, absences, certification.
  * - 1 (2026-11): ops as canonical text, feeds, eras, four verdicts, snapshot in columns.
  */
-export const protocolVersion = 1
+export const protocolVersion = 2
 
 /** The oldest version a server still talks to. The server is deployed first; never raised in silence. */
 export const oldestProtocolVersion = 1

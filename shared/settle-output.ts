@@ -2,12 +2,10 @@ import * as z from 'zod/mini'
 import { unholedScores } from '#core/card/score.ts'
 import { formatNames } from '#core/formats/format-names.ts'
 import { gameGaps } from '#core/formats/game-result.ts'
-import { halfIndexMethods } from '#core/handicap/course-handicap.ts'
-import { matchStrokesMethods } from '#core/handicap/match-strokes.ts'
-import { allowanceRoundings } from '#core/handicap/playing-handicap.ts'
 import { records } from '#core/outing/facts.ts'
 import type { SettleOutput } from '#core/outing/settle-output.ts'
 import { factSchemas, jsonSchema } from './facts.ts'
+import { gameMethods } from './game-methods.ts'
 import { proves } from './proof.ts'
 
 const text = z.string()
@@ -34,10 +32,18 @@ const gameHead = {
   format: z.nullable(z.enum(formatNames)),
   sides: z.nullable(z.array(texts)),
   settings: z.strictObject({
-    allowance: z.nullable(whole),
-    rounding: z.nullable(z.enum(allowanceRoundings)),
-    nineHoleIndex: z.nullable(z.enum(halfIndexMethods)),
-    matchStrokes: z.nullable(z.enum(matchStrokesMethods)),
+    allowance: z.nullable(gameMethods.allowancePercent),
+    rounding: z.nullable(gameMethods.rounding),
+    nineHoleIndex: z.nullable(gameMethods.nineHoleIndex),
+    matchStrokes: z.nullable(gameMethods.matchStrokes),
+    sideStrokes: z.nullable(gameMethods.sideStrokes),
+    handicapShares: z.nullable(gameMethods.handicapShares),
+    mixedTees: z.nullable(gameMethods.mixedTees),
+    countingBalls: z.nullable(gameMethods.countingBalls),
+    maximumScore: z.nullable(gameMethods.maximumScore),
+    skins: z.nullable(gameMethods.skins),
+    presses: z.nullable(gameMethods.presses),
+    ties: z.nullable(gameMethods.ties),
   }),
 }
 

@@ -12,7 +12,7 @@ export const gapsOfGame = (input: GameInput, row: FormatRow): GameGap[] => [
 ]
 
 function gapsOfSettings(input: GameInput, row: FormatRow): GameGap[] {
-  return row.settings.filter(name => input[name] === null).map(name => gap('setting missing', null, name))
+  return row.settings.filter(name => input.methods[name] === null).map(name => gap('setting missing', null, name))
 }
 
 function gapsOfSides({ sides, balls }: GameInput, { sides: shape }: FormatRow): GameGap[] {
@@ -32,9 +32,10 @@ export function gapsOfBalls({ sides, balls }: GameInput, { measure }: FormatRow)
     if (found === undefined) continue
     if (found.holes === null) gaps.push(gap('course incomplete', ball))
     // A missing setting is named once, for the game.
-    const { handicap } = found
-    if (measure.isNet && handicap.kind === 'gap' && handicap.code !== 'setting missing')
-      gaps.push(gap(handicap.code, ball))
+    for (const { handicap } of found.handicaps) {
+      if (measure.isNet && handicap.kind === 'gap' && handicap.code !== 'setting missing')
+        gaps.push(gap(handicap.code, ball))
+    }
   }
   return gaps
 }

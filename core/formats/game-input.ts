@@ -1,16 +1,12 @@
 import type { Card } from '#core/card/card.ts'
 import type { HoleKey } from '#core/card/score.ts'
-import type { HalfIndexMethod } from '#core/handicap/course-handicap.ts'
-import type { MatchStrokesMethod } from '#core/handicap/match-strokes.ts'
-import type { AllowanceRounding } from '#core/handicap/playing-handicap.ts'
 import type { Fraction } from '#core/values/fraction.ts'
-import type { BallId, GameId } from '#core/values/ids.ts'
+import type { BallId, GameId, PlayerId } from '#core/values/ids.ts'
 import type { FormatName } from './format-names.ts'
+import type { GameMethods } from './game-methods.ts'
 import type { BallStrokes, GameGap, GameResult } from './game-result.ts'
+import type { Happenings } from './happenings.ts'
 import type { BallRule, Measure } from './parts.ts'
-
-export const gameSettings = ['allowancePercent', 'rounding', 'nineHoleIndex', 'matchStrokes'] as const
-export type GameSetting = (typeof gameSettings)[number]
 
 /** A hole of a ball's order of play, from its tee. */
 export interface InputHole {
@@ -29,11 +25,19 @@ export type BallHandicap =
   | { readonly kind: 'plain'; readonly strokes: number }
   | { readonly kind: 'gap'; readonly code: GameGap['code'] }
 
+export interface PlayerHandicap {
+  readonly player: PlayerId
+  readonly handicap: BallHandicap
+  /** Par of the holes of the round from the player's tee; null while unknown. */
+  readonly parOfRound: number | null
+}
+
 export interface InputBall {
   /** In order of play, with the extra holes at the end; null while the course lacks one of them. */
   readonly holes: readonly InputHole[] | null
   readonly card: Card
-  readonly handicap: BallHandicap
+  /** Of the ball's one player, or of each of them in the order of the ball. */
+  readonly handicaps: readonly PlayerHandicap[]
 }
 
 /** A game with all that it needs and nothing of the outing around it. */
@@ -41,11 +45,9 @@ export interface GameInput {
   readonly game: GameId
   readonly format: FormatName | null
   readonly sides: readonly (readonly BallId[])[] | null
-  readonly allowancePercent: number | null
-  readonly rounding: AllowanceRounding | null
-  readonly nineHoleIndex: HalfIndexMethod | null
-  readonly matchStrokes: MatchStrokesMethod | null
+  readonly methods: GameMethods
   readonly balls: ReadonlyMap<BallId, InputBall>
+  readonly happenings: Happenings
 }
 
 /** A game in which nothing is missing any more. */
@@ -57,6 +59,8 @@ export interface SoundGame {
   readonly sides: readonly (readonly BallId[])[]
   readonly balls: ReadonlyMap<BallId, SoundBall>
   readonly strokes: ReadonlyMap<BallId, BallStrokes>
+  readonly methods: GameMethods
+  readonly happenings: Happenings
   /** Balls whose sides are left out, and why. */
   readonly gaps: readonly GameGap[]
 }

@@ -28,7 +28,19 @@ export function resultOfGame(input: GameInput): GameResult {
   const balls = soundBalls(input, sides.flat())
   const { ballRule, measure } = row
   const strokes = strokesOf(input, row, balls)
-  const sound: SoundGame = { game, format, ballRule, measure, sides, balls, strokes, gaps: ballGaps }
+  const { methods, happenings } = input
+  const sound: SoundGame = {
+    game,
+    format,
+    ballRule,
+    measure,
+    sides,
+    balls,
+    strokes,
+    methods,
+    happenings,
+    gaps: ballGaps,
+  }
   return row.contest.resultOf(sound)
 }
 
@@ -53,9 +65,9 @@ function soundBalls(input: GameInput, balls: readonly BallId[]): Map<BallId, Sou
 function strokesOf(input: GameInput, row: FormatRow, balls: ReadonlyMap<BallId, SoundBall>): Map<BallId, BallStrokes> {
   if (!row.measure.isNet) return new Map([...balls].map(([ball, { order }]) => [ball, noStrokes(order)]))
   const methods: StrokeMethods = {
-    allowancePercent: must(input.allowancePercent, 'the allowance is set'),
-    rounding: must(input.rounding, 'the rounding is set'),
-    matchStrokes: input.matchStrokes,
+    allowancePercent: must(input.methods.allowancePercent, 'the allowance is set'),
+    rounding: must(input.methods.rounding, 'the rounding is set'),
+    matchStrokes: input.methods.matchStrokes,
   }
   const handicaps = [...balls.keys()].map(ball => knownHandicap(inputBall(input, ball)))
   const own = handicaps.map(handicap => ownStrokes(handicap, methods))
@@ -68,7 +80,8 @@ function strokesOf(input: GameInput, row: FormatRow, balls: ReadonlyMap<BallId, 
   )
 }
 
-function knownHandicap({ handicap }: InputBall): KnownHandicap {
+function knownHandicap({ handicaps: [first] }: InputBall): KnownHandicap {
+  const { handicap } = must(first, 'a ball has a player')
   if (handicap.kind === 'gap') throw new Error('a game with a gap is not computed')
   return handicap
 }

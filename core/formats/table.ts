@@ -6,7 +6,8 @@ import { gross } from '#core/formats/measures/gross.ts'
 import { net } from '#core/formats/measures/net.ts'
 import { points } from '#core/formats/measures/points.ts'
 import type { FormatName } from './format-names.ts'
-import type { Contest, GameSetting } from './game-input.ts'
+import type { Contest } from './game-input.ts'
+import type { GameSetting } from './game-methods.ts'
 import type { BallRule, Measure } from './parts.ts'
 
 /** A format: ball rule x measure x contest. Adding one is adding a row. */

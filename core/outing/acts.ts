@@ -8,7 +8,7 @@ import type { ClosedScore, ScoreRecord } from './facts.ts'
 import { makeKey, parseKey, scoreKey } from './keys.ts'
 import type { Outing } from './outing.ts'
 
-export { defaultGameSettings, type GameSettings, gameFacts, type NewGame } from './game-settings.ts'
+export { defaultGameMethods, gameFacts, type NewGame } from './game-settings.ts'
 
 /** A fact as an act states it, before it knows what it replaces. */
 export interface NewFact {

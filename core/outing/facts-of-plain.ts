@@ -3,7 +3,7 @@ import { must } from '#core/values/assert.ts'
 import type { Json } from '#core/values/json.ts'
 import type { NewFact } from './acts.ts'
 import type { ClosedScore, FactKind, FactValues, Handicap, HoleAndLap, TeeRatings } from './facts.ts'
-import { defaultGameSettings, gameFacts } from './game-settings.ts'
+import { defaultGameMethods, gameFacts } from './game-settings.ts'
 import { makeKey, scoreKey } from './keys.ts'
 import {
   ballsOfPlain,
@@ -16,6 +16,7 @@ import {
   type PlainRatings,
   type PlainTee,
 } from './plain-file.ts'
+import { methodsNamed } from './plain-methods.ts'
 import { parseIndexTenths, parseTenths } from './tenths.ts'
 
 /** The facts that a plain file without faults states, one act. */
@@ -109,16 +110,12 @@ function orderOfPlain({ length, course }: PlainOuting, { start, order }: PlainGr
 }
 
 const gameOfPlain = (game: PlainGame): NewFact[] => {
-  const settings = defaultGameSettings(game.format)
   return gameFacts({
     id: game.id,
     group: game.group ?? null,
     format: game.format,
     sides: game.sides,
-    allowance: game.allowance ?? settings.allowance,
-    rounding: game.rounding ?? settings.rounding,
-    nineHoleIndex: game.nineHoleIndex ?? settings.nineHoleIndex,
-    matchStrokes: game.matchStrokes ?? settings.matchStrokes,
+    methods: { ...defaultGameMethods(game.format), ...methodsNamed(game) },
   })
 }
 

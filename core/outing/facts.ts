@@ -1,9 +1,11 @@
 import type { HoleScore } from '#core/card/score.ts'
 import type { FormatName } from '#core/formats/format-names.ts'
+import type { GameMethods } from '#core/formats/game-methods.ts'
+import type { HoleOutMethod } from '#core/formats/happenings.ts'
 import type { HalfIndexMethod } from '#core/handicap/course-handicap.ts'
 import type { MatchStrokesMethod } from '#core/handicap/match-strokes.ts'
 import type { AllowanceRounding } from '#core/handicap/playing-handicap.ts'
-import type { BallId, DeviceId, GameId, GroupId, InviteId, PlayerId, TeeId } from '#core/values/ids.ts'
+import type { BallId, DeviceId, GameId, GroupId, InviteId, PlayerId, RulingId, TeeId } from '#core/values/ids.ts'
 import type { Json } from '#core/values/json.ts'
 
 /** Whose writing a score is: the group's card, the player's marker, or the desk. */
@@ -53,6 +55,34 @@ export interface Place {
   readonly elsewhere: readonly { readonly group: GroupId; readonly holes: readonly HoleAndLap[] }[]
 }
 
+/** Who won a hole or a match between two sides, each named by a ball of it; null for a half. */
+export interface AgreedBetween {
+  readonly between: readonly [BallId, BallId]
+  readonly won: BallId | null
+}
+
+/** What the committee found, for every game of the outing or those it names. */
+export type Ruling = {
+  readonly games: readonly GameId[] | null
+  /** The rule as it is cited, "Rules of Golf 3.3b(3)". */
+  readonly rule: string | null
+  readonly reason: string | null
+} & (
+  | { readonly kind: 'no-penalty'; readonly ball: BallId | null }
+  /** On one hole, or on the round; in a match `holeLost` counts in place of strokes. */
+  | {
+      readonly kind: 'penalty'
+      readonly ball: BallId
+      readonly hole: HoleAndLap | null
+      readonly strokes: number
+      readonly holeLost: boolean
+    }
+  /** From the whole game, or from one hole of it. */
+  | { readonly kind: 'disqualified'; readonly ball: BallId; readonly hole: HoleAndLap | null }
+  /** A handicap declared too low in a match is what the ball plays off. */
+  | { readonly kind: 'plays-off'; readonly ball: BallId; readonly strokes: number }
+)
+
 export type HoleAndLap = readonly [hole: number, lap: number]
 export type ClosedScore = readonly [hole: number, lap: number, score: HoleScore]
 
@@ -96,6 +126,42 @@ export interface FactValues {
   readonly gameRounding: AllowanceRounding
   readonly gameNineHoleIndex: HalfIndexMethod
   readonly gameMatchStrokes: MatchStrokesMethod
+  readonly gameSideStrokes: NonNullable<GameMethods['sideStrokes']>
+  readonly gameHandicapShares: NonNullable<GameMethods['handicapShares']>
+  readonly gameMixedTees: NonNullable<GameMethods['mixedTees']>
+  readonly gameCountingBalls: NonNullable<GameMethods['countingBalls']>
+  readonly gameMaximumScore: NonNullable<GameMethods['maximumScore']>
+  readonly gameSkins: NonNullable<GameMethods['skins']>
+  readonly gamePresses: NonNullable<GameMethods['presses']>
+  readonly gameTies: NonNullable<GameMethods['ties']>
+  /** A ball's score with its next stroke conceded, in one match. */
+  readonly concededStroke: number
+  /** To the side of a ball, null where the match has two sides alone. A concession cannot be withdrawn by its sides. */
+  readonly concededHole: { readonly to: BallId | null }
+  readonly concededMatch: { readonly to: BallId | null }
+  readonly agreedHole: { readonly results: readonly AgreedBetween[] }
+  readonly agreedResult: {
+    readonly results: readonly (AgreedBetween & { readonly by: number; readonly left: number })[]
+  }
+  /** The side that opens a new match inside a part, from the key's hole on. */
+  readonly press: { readonly by: BallId }
+  readonly holeOut: { readonly counts: HoleOutMethod; readonly reason: string | null }
+  /** Whose drive a ball of several players used. */
+  readonly drive: PlayerId
+  /** Most likely score of a ball picked up, in strokes; for handicapping alone. */
+  readonly likelyScore: number
+  readonly absence: {
+    readonly joinedAt: HoleAndLap | null
+    readonly leftAt: HoleAndLap | null
+    readonly isWithdrawn: boolean
+    readonly reason: string | null
+  }
+  /** Who keeps the marker's record of a ball. */
+  readonly marker: PlayerId
+  /** The values that player or marker stand by, hole by hole; it stands while the settled values are those. */
+  readonly certifiedByPlayer: { readonly scores: readonly ClosedScore[] }
+  readonly certifiedByMarker: { readonly scores: readonly ClosedScore[] }
+  readonly ruling: Ruling
   /** A ball's close: the values it closes with. Withdrawn to open it again. */
   readonly closeBall: { readonly scores: readonly ClosedScore[] }
   /** The close of the rest of a group's facts, by key. */
@@ -119,6 +185,7 @@ export interface KeyParts {
   readonly tee: TeeId | null
   readonly invite: InviteId | null
   readonly device: DeviceId | null
+  readonly ruling: RulingId | null
   readonly hole: number | null
   readonly lap: number | null
   readonly record: ScoreRecord | null

@@ -1,10 +1,12 @@
 import type { Card } from '#core/card/card.ts'
 import { type OrderOfPlay, orderOfPlay } from '#core/card/order-of-play.ts'
 import { holeKey, type PlayedHole } from '#core/card/score.ts'
-import type { BallHandicap, GameInput, InputBall, InputHole } from '#core/formats/game-input.ts'
+import type { BallHandicap, GameInput, InputBall, InputHole, PlayerHandicap } from '#core/formats/game-input.ts'
+import type { PlayerId } from '#core/values/ids.ts'
 import type { CourseHole, Tee } from './facts.ts'
 import { mainGameOf } from './games-of.ts'
 import { handicapOf } from './handicap-of.ts'
+import { happeningsOf } from './happenings-of.ts'
 import type { Ball, Game, Outing, Player } from './outing.ts'
 
 const emptyCard: Card = { scores: new Map(), isClosed: false }
@@ -15,26 +17,34 @@ export function gameInputOf(outing: Outing, game: Game): GameInput {
     const ball = outing.balls.get(id)
     return ball === undefined ? [] : [[id, inputBall(outing, game, ball)] as const]
   })
-  const { id, format, sides, allowancePercent, rounding, nineHoleIndex, matchStrokes } = game
-  return { game: id, format, sides, allowancePercent, rounding, nineHoleIndex, matchStrokes, balls: new Map(balls) }
+  const { id, format, sides, methods } = game
+  return { game: id, format, sides, methods, balls: new Map(balls), happenings: happeningsOf(outing, game) }
 }
 
 const inputBall = (outing: Outing, game: Game, ball: Ball): InputBall => ({
   holes: holesOf(outing, ball),
   card: outing.cards.get(ball.id) ?? emptyCard,
-  handicap: handicapOfBall(outing, game, ball),
+  handicaps: ball.players.map(player => playerHandicap(outing, game, ball, player)),
 })
 
 /** The order of play of the ball's group; of a ball without one, the holes as they are numbered. */
 export const orderOfBall = (outing: Outing, ball: Ball): OrderOfPlay =>
   (ball.group === null ? null : outing.groups.get(ball.group)) ?? orderOfPlay(null, outing.length)
 
-/** No row of the table makes one handicap of several players' yet. */
-function handicapOfBall(outing: Outing, game: Game, ball: Ball): BallHandicap {
-  const [first, ...partners] = ball.players
-  const player = first === undefined ? undefined : outing.players.get(first)
-  if (player === undefined || partners.length > 0) return { kind: 'gap', code: 'handicap missing' }
-  return handicapOf(player, teeOf(outing, player), orderOfBall(outing, ball).round, game.nineHoleIndex)
+function playerHandicap(outing: Outing, game: Game, ball: Ball, id: PlayerId): PlayerHandicap {
+  const player = outing.players.get(id)
+  if (player === undefined) {
+    return { player: id, handicap: { kind: 'gap', code: 'handicap missing' }, parOfRound: null }
+  }
+  const tee = teeOf(outing, player)
+  const { round } = orderOfBall(outing, ball)
+  const handicap = handicapOf(player, tee, round, game.methods.nineHoleIndex)
+  return { player: id, handicap, parOfRound: parOfRound(outing, tee, round) }
+}
+
+function parOfRound(outing: Outing, tee: Tee | null, round: readonly PlayedHole[]): number | null {
+  const pars = round.map(({ hole }) => tee?.pars?.[hole - 1] ?? outing.holes.get(hole)?.par ?? null)
+  return pars.every(par => par !== null) ? pars.reduce((sum, par) => sum + par, 0) : null
 }
 
 /** A player's handicap for the main game over the round of their ball's group: what a list of players shows. */
@@ -42,7 +52,7 @@ export function handicapOfPlayer(outing: Outing, player: Player): BallHandicap {
   const ball = [...outing.balls.values()].find(({ players }) => players.includes(player.id))
   const main = mainGameOf(outing.games, outing.namedMain, ball?.group ?? null)
   const { round } = ball === undefined ? orderOfPlay(null, outing.length) : orderOfBall(outing, ball)
-  return handicapOf(player, teeOf(outing, player), round, main?.nineHoleIndex ?? null)
+  return handicapOf(player, teeOf(outing, player), round, main?.methods.nineHoleIndex ?? null)
 }
 
 const teeOf = (outing: Outing, player: Player): Tee | null =>

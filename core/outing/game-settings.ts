@@ -1,47 +1,59 @@
 import type { FormatName } from '#core/formats/format-names.ts'
+import { type GameMethods, type GameSetting, noMethods } from '#core/formats/game-methods.ts'
 import { formatTable } from '#core/formats/table.ts'
 import type { BallId, GameId, GroupId } from '#core/values/ids.ts'
 import type { Json } from '#core/values/json.ts'
-import type { FactKind, FactValues } from './facts.ts'
+import type { FactKind } from './facts.ts'
 import { makeKey } from './keys.ts'
 
-/** The methods of a game, each by its name. */
-export interface GameSettings {
-  readonly allowance: FactValues['gameAllowance']
-  readonly rounding: FactValues['gameRounding']
-  readonly nineHoleIndex: FactValues['gameNineHoleIndex']
-  readonly matchStrokes: FactValues['gameMatchStrokes']
-}
+/** The kind of fact that holds each method of a game. */
+export const factOfMethod = {
+  allowancePercent: 'gameAllowance',
+  rounding: 'gameRounding',
+  nineHoleIndex: 'gameNineHoleIndex',
+  matchStrokes: 'gameMatchStrokes',
+  sideStrokes: 'gameSideStrokes',
+  handicapShares: 'gameHandicapShares',
+  mixedTees: 'gameMixedTees',
+  countingBalls: 'gameCountingBalls',
+  maximumScore: 'gameMaximumScore',
+  skins: 'gameSkins',
+  presses: 'gamePresses',
+  ties: 'gameTies',
+} as const satisfies Record<GameSetting, FactKind>
 
 /**
  * What a new game proposes, for people to see and change: the format's recommended allowance and the methods of the
  * Rules of Handicapping 2024. They are written into the game's facts; the fold fills in nothing.
  */
-export const defaultGameSettings = (format: FormatName): GameSettings => ({
-  allowance: formatTable[format].allowance.percent,
+export const defaultGameMethods = (format: FormatName): GameMethods => ({
+  ...noMethods,
+  allowancePercent: formatTable[format].allowance.percent,
   rounding: 'course-handicap-unrounded',
   nineHoleIndex: 'half-index-unrounded',
   matchStrokes: 'from-lowest-playing-handicap',
 })
 
-export interface NewGame extends GameSettings {
+export interface NewGame {
   readonly id: GameId
   /** Null for a game of the whole outing. */
   readonly group: GroupId | null
   readonly format: FormatName
   readonly sides: readonly (readonly BallId[])[]
+  readonly methods: GameMethods
 }
 
-/** A game with every setting named. */
+/** A game with every method that is set named. */
 export function gameFacts(game: NewGame): { readonly key: string; readonly value: Json }[] {
   const at = game.group === null ? { game: game.id } : { group: game.group, game: game.id }
+  const methods = (Object.keys(factOfMethod) as GameSetting[]).flatMap(name => {
+    const value = game.methods[name]
+    return value === null ? [] : [[factOfMethod[name], value as unknown as Json] as const]
+  })
   const values: readonly (readonly [FactKind, Json])[] = [
     ['gameFormat', game.format],
     ['gameSides', game.sides],
-    ['gameAllowance', game.allowance],
-    ['gameRounding', game.rounding],
-    ['gameNineHoleIndex', game.nineHoleIndex],
-    ['gameMatchStrokes', game.matchStrokes],
+    ...methods,
   ]
   return values.map(([kind, value]) => ({ key: makeKey(kind, at), value }))
 }

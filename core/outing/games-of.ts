@@ -1,32 +1,30 @@
 import type { FormatName } from '#core/formats/format-names.ts'
+import { type GameSetting, noMethods } from '#core/formats/game-methods.ts'
 import type { GameId, GroupId } from '#core/values/ids.ts'
 import type { FactKind } from './facts.ts'
+import { factOfMethod } from './game-settings.ts'
 import type { Game } from './outing.ts'
 import type { Reading } from './reading.ts'
 
-type Settings = Omit<Game, 'id' | 'group'>
 type Draft = { -readonly [K in keyof Game]: Game[K] }
 
-const settingOf = {
-  gameFormat: 'format',
-  gameSides: 'sides',
-  gameAllowance: 'allowancePercent',
-  gameRounding: 'rounding',
-  gameNineHoleIndex: 'nineHoleIndex',
-  gameMatchStrokes: 'matchStrokes',
-} as const satisfies Partial<Record<FactKind, keyof Settings>>
-
-const settingKinds = Object.keys(settingOf) as (keyof typeof settingOf)[]
+/** The kinds of fact that hold a game's methods. */
+const methodKinds = Object.entries(factOfMethod) as [GameSetting, (typeof factOfMethod)[GameSetting]][]
 
 /** The outing's games and each group's own, in order of their ids; what nobody has set is null. */
 export function gamesOf(reading: Reading): Game[] {
   const games = new Map<string, Draft>()
-  for (const kind of settingKinds) {
+  const change = (kind: FactKind, changed: (game: Draft, value: never) => Draft): void => {
     for (const { parts, value } of reading.rows(kind)) {
       const name = `${parts.group ?? ''}/${parts.game}`
       const game = games.get(name) ?? emptyGame(parts.game as GameId, parts.group)
-      games.set(name, { ...game, [settingOf[kind]]: value })
+      games.set(name, changed(game, value as never))
     }
+  }
+  change('gameFormat', (game, format) => ({ ...game, format }))
+  change('gameSides', (game, sides) => ({ ...game, sides }))
+  for (const [name, kind] of methodKinds) {
+    change(kind, (game, value) => ({ ...game, methods: { ...game.methods, [name]: value } }))
   }
   return tellApart([...games.values()]).sort((a, b) => (a.id < b.id ? -1 : 1))
 }
@@ -36,10 +34,7 @@ const emptyGame = (id: GameId, group: GroupId | null): Draft => ({
   group,
   format: null,
   sides: null,
-  allowancePercent: null,
-  rounding: null,
-  nineHoleIndex: null,
-  matchStrokes: null,
+  methods: noMethods,
 })
 
 /** Two groups may give their own games one id: neither may hide the other's, nor the outing's. */

@@ -4,6 +4,7 @@ import type { BallId, GroupId } from '#core/values/ids.ts'
 import { settledCards } from './cards-of.ts'
 import type { FactKind, FactValues } from './facts.ts'
 import { gamesOf, mainGameOf } from './games-of.ts'
+import { notesOf } from './notes-of.ts'
 import type { Ball, Group, Outing, Player } from './outing.ts'
 import { type IsKnownValue, type Reading, readFacts } from './reading.ts'
 
@@ -29,6 +30,7 @@ export function outingOf(state: LogState, isKnown: IsKnownValue): Outing {
     games,
     namedMain: single(reading, 'main'),
     main: mainGameOf(games, single(reading, 'main'), onlyGroup)?.id ?? null,
+    notes: notesOf(reading, balls, games),
     cards: new Map([...settled].map(([ball, { card }]) => [ball, card])),
     ...phonesOf(reading),
     doubts: reading.doubts,

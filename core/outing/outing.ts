@@ -1,12 +1,11 @@
 import type { Card, LateScore, StrayScore } from '#core/card/card.ts'
 import type { PlayedHole } from '#core/card/score.ts'
 import type { FormatName } from '#core/formats/format-names.ts'
-import type { HalfIndexMethod } from '#core/handicap/course-handicap.ts'
-import type { MatchStrokesMethod } from '#core/handicap/match-strokes.ts'
-import type { AllowanceRounding } from '#core/handicap/playing-handicap.ts'
+import type { GameMethods } from '#core/formats/game-methods.ts'
 import type { Standing } from '#core/log/fold.ts'
 import type { BallId, DeviceId, GameId, GroupId, InviteId, PlayerId, TeeId } from '#core/values/ids.ts'
 import type { CourseHole, FactValues, Grant, Handicap, KeyParts, Tee } from './facts.ts'
+import type { Notes } from './notes.ts'
 
 /** What an outing's facts mean: one reading of the log's state, made new from it and never stored. */
 export interface Outing {
@@ -30,6 +29,7 @@ export interface Outing {
   /** The game whose strokes make the level, another group's own game never its; null when there is no game. */
   readonly main: GameId | null
   readonly cards: ReadonlyMap<BallId, Card>
+  readonly notes: Notes
   readonly phones: ReadonlyMap<DeviceId, Phone>
   readonly invites: ReadonlyMap<InviteId, Grant & { readonly isVoid: boolean }>
   /** Facts other than scores with two values; play goes on with the last of them. */
@@ -82,10 +82,7 @@ export interface Game {
   readonly group: GroupId | null
   readonly format: FormatName | null
   readonly sides: readonly (readonly BallId[])[] | null
-  readonly allowancePercent: number | null
-  readonly rounding: AllowanceRounding | null
-  readonly nineHoleIndex: HalfIndexMethod | null
-  readonly matchStrokes: MatchStrokesMethod | null
+  readonly methods: GameMethods
 }
 
 export interface Phone extends Grant {

@@ -1,8 +1,8 @@
 import type { HoleScore } from '#core/card/score.ts'
 import type { FormatName } from '#core/formats/format-names.ts'
+import type { GameMethods, GameSetting } from '#core/formats/game-methods.ts'
 import type { BallId, GameId, GroupId, PlayerId, TeeId } from '#core/values/ids.ts'
 import type { CourseHole, HoleAndLap, ScoreRecord, Tee } from './facts.ts'
-import type { GameSettings } from './game-settings.ts'
 
 /**
  * The plain outing file: what a person writes by hand or another program exports. A field that may be left out says
@@ -82,6 +82,8 @@ export interface PlainGroup {
   readonly order?: readonly HoleAndLap[] | undefined
 }
 
+type Named<K extends GameSetting> = NonNullable<GameMethods[K]> | undefined
+
 /** A setting left out is the one that a new game of the format proposes. */
 export interface PlainGame {
   readonly id: GameId
@@ -89,10 +91,18 @@ export interface PlainGame {
   /** The group whose own game it is; a game of the whole outing when left out. */
   readonly group?: GroupId | undefined
   readonly sides: readonly (readonly BallId[])[]
-  readonly allowance?: GameSettings['allowance'] | undefined
-  readonly rounding?: GameSettings['rounding'] | undefined
-  readonly nineHoleIndex?: GameSettings['nineHoleIndex'] | undefined
-  readonly matchStrokes?: GameSettings['matchStrokes'] | undefined
+  readonly allowance?: Named<'allowancePercent'>
+  readonly rounding?: Named<'rounding'>
+  readonly nineHoleIndex?: Named<'nineHoleIndex'>
+  readonly matchStrokes?: Named<'matchStrokes'>
+  readonly sideStrokes?: Named<'sideStrokes'>
+  readonly handicapShares?: Named<'handicapShares'>
+  readonly mixedTees?: Named<'mixedTees'>
+  readonly countingBalls?: Named<'countingBalls'>
+  readonly maximumScore?: Named<'maximumScore'>
+  readonly skins?: Named<'skins'>
+  readonly presses?: Named<'presses'>
+  readonly ties?: Named<'ties'>
 }
 
 /** One record's scores of a ball, by hole of the course from 1; null is nothing written. */

@@ -15,6 +15,7 @@ import type {
   PlainScores,
   PlainTee,
 } from './plain-file.ts'
+import { namedMethods } from './plain-methods.ts'
 import { formatIndex, formatTenths } from './tenths.ts'
 
 /**
@@ -106,10 +107,7 @@ function plainGame(game: Game): PlainGame[] {
     format: game.format,
     sides: game.sides,
     ...(game.group === null ? {} : { group: game.group }),
-    ...(game.allowancePercent === null ? {} : { allowance: game.allowancePercent }),
-    ...(game.rounding === null ? {} : { rounding: game.rounding }),
-    ...(game.nineHoleIndex === null ? {} : { nineHoleIndex: game.nineHoleIndex }),
-    ...(game.matchStrokes === null ? {} : { matchStrokes: game.matchStrokes }),
+    ...namedMethods(game.methods),
   }
   return [plain]
 }

@@ -1,9 +1,7 @@
 import type { FormatName } from '#core/formats/format-names.ts'
+import type { GameMethods } from '#core/formats/game-methods.ts'
 import type { GameGap } from '#core/formats/game-result.ts'
 import type { MatchSide } from '#core/formats/match-state.ts'
-import type { HalfIndexMethod } from '#core/handicap/course-handicap.ts'
-import type { MatchStrokesMethod } from '#core/handicap/match-strokes.ts'
-import type { AllowanceRounding } from '#core/handicap/playing-handicap.ts'
 
 export interface SettledHole {
   readonly hole: number
@@ -28,12 +26,7 @@ export interface SettledGameHead {
   readonly group: string | null
   readonly format: FormatName | null
   readonly sides: readonly (readonly string[])[] | null
-  readonly settings: {
-    readonly allowance: number | null
-    readonly rounding: AllowanceRounding | null
-    readonly nineHoleIndex: HalfIndexMethod | null
-    readonly matchStrokes: MatchStrokesMethod | null
-  }
+  readonly settings: Omit<GameMethods, 'allowancePercent'> & { readonly allowance: number | null }
 }
 
 export interface SettledStrokes {

@@ -55,10 +55,18 @@ const headOf = (game: Game): SettledGameHead => ({
   format: game.format,
   sides: game.sides,
   settings: {
-    allowance: game.allowancePercent,
-    rounding: game.rounding,
-    nineHoleIndex: game.nineHoleIndex,
-    matchStrokes: game.matchStrokes,
+    allowance: game.methods.allowancePercent,
+    rounding: game.methods.rounding,
+    nineHoleIndex: game.methods.nineHoleIndex,
+    matchStrokes: game.methods.matchStrokes,
+    sideStrokes: game.methods.sideStrokes,
+    handicapShares: game.methods.handicapShares,
+    mixedTees: game.methods.mixedTees,
+    countingBalls: game.methods.countingBalls,
+    maximumScore: game.methods.maximumScore,
+    skins: game.methods.skins,
+    presses: game.methods.presses,
+    ties: game.methods.ties,
   },
 })
 

@@ -17,13 +17,14 @@ interface Props {
 export function GameOnBoard({ outing, results, game }: Props) {
   const result = results.games.get(game.id)
   const title = gameTitle(game.format)
-  const hasAllowance = game.allowancePercent !== null && game.format !== 'stroke-play-gross'
+  const { allowancePercent } = game.methods
+  const hasAllowance = allowancePercent !== null && game.format !== 'stroke-play-gross'
   const unit = result?.kind === 'total' ? say(result.unit) : ''
   return (
     <section className="board-game" aria-label={title}>
       <h2 className="board-title">
         {title}
-        {hasAllowance && <small>{say('board-allowance', { percent: game.allowancePercent ?? 0 })}</small>}
+        {hasAllowance && <small>{say('board-allowance', { percent: allowancePercent ?? 0 })}</small>}
         <small className="unit">{unit}</small>
       </h2>
       {result && <Lines outing={outing} results={results} result={result} />}

@@ -16,31 +16,33 @@ interface Props {
 /** The methods where bodies differ: each is right, and each game names its own. */
 export function GameMethods({ format, game, onChange }: Props) {
   const name = say(format)
+  const { methods } = game
+  const change = (changed: Partial<GameDraft['methods']>) => onChange({ methods: { ...methods, ...changed } })
   return (
     <details>
       <summary>{say('start-details', { game: name })}</summary>
       <div className="group-box">
         <Select
           label={say('start-rounding', { game: name })}
-          value={game.rounding}
+          value={methods.rounding ?? ''}
           options={allowanceRoundings.map(value => ({ value, text: say(`start-rounding-${value}`) }))}
-          onValue={value => onChange({ rounding: allowanceRoundings.find(each => each === value) ?? game.rounding })}
+          onValue={value => change({ rounding: allowanceRoundings.find(each => each === value) ?? methods.rounding })}
         />
         <Select
           label={say('start-half-index', { game: name })}
-          value={game.nineHoleIndex}
+          value={methods.nineHoleIndex ?? ''}
           options={halfIndexMethods.map(value => ({ value, text: say(`start-half-index-${value}`) }))}
           onValue={value =>
-            onChange({ nineHoleIndex: halfIndexMethods.find(each => each === value) ?? game.nineHoleIndex })
+            change({ nineHoleIndex: halfIndexMethods.find(each => each === value) ?? methods.nineHoleIndex })
           }
         />
         {formatTable[format].settings.includes('matchStrokes') && (
           <Select
             label={say('start-match-strokes', { game: name })}
-            value={game.matchStrokes}
+            value={methods.matchStrokes ?? ''}
             options={matchStrokesMethods.map(value => ({ value, text: say(`start-match-strokes-${value}`) }))}
             onValue={value =>
-              onChange({ matchStrokes: matchStrokesMethods.find(each => each === value) ?? game.matchStrokes })
+              change({ matchStrokes: matchStrokesMethods.find(each => each === value) ?? methods.matchStrokes })
             }
           />
         )}

@@ -1,8 +1,6 @@
 import { type FormatName, formatNames } from '#core/formats/format-names.ts'
-import type { HalfIndexMethod } from '#core/handicap/course-handicap.ts'
-import type { MatchStrokesMethod } from '#core/handicap/match-strokes.ts'
-import type { AllowanceRounding } from '#core/handicap/playing-handicap.ts'
-import { defaultGameSettings } from '#core/outing/game-settings.ts'
+import type { GameMethods } from '#core/formats/game-methods.ts'
+import { defaultGameMethods } from '#core/outing/game-settings.ts'
 
 export const handicapKinds = ['index', 'course-handicap', 'plain-strokes'] as const
 export type HandicapKind = (typeof handicapKinds)[number]
@@ -32,9 +30,8 @@ export interface PlayerDraft {
 export interface GameDraft {
   readonly isOn: boolean
   readonly allowance: string
-  readonly rounding: AllowanceRounding
-  readonly nineHoleIndex: HalfIndexMethod
-  readonly matchStrokes: MatchStrokesMethod
+  /** All but the allowance, which is as typed. */
+  readonly methods: GameMethods
   /** Of the ways to make sides that the players give, the one chosen. */
   readonly sides: number
 }
@@ -57,8 +54,8 @@ export interface Draft {
 }
 
 const makeGame = (format: FormatName): GameDraft => {
-  const { allowance, ...methods } = defaultGameSettings(format)
-  return { isOn: format === 'stableford', allowance: String(allowance), ...methods, sides: 0 }
+  const methods = defaultGameMethods(format)
+  return { isOn: format === 'stableford', allowance: String(methods.allowancePercent ?? 0), methods, sides: 0 }
 }
 
 export const emptyPlayer = (id: string): PlayerDraft => ({ id, name: '', kind: 'index', figure: '', tee: '' })

@@ -2,6 +2,7 @@ import { type FormatName, formatNames } from '#core/formats/format-names.ts'
 import type { NewFact } from '#core/outing/acts.ts'
 import { factsOfPlain } from '#core/outing/facts-of-plain.ts'
 import type { PlainGame, PlainHandicap, PlainOuting, PlainPlayer, PlainTee } from '#core/outing/plain-file.ts'
+import { namedMethods } from '#core/outing/plain-methods.ts'
 import type { BallId, GameId, GroupId, PlayerId, TeeId } from '#core/values/ids.ts'
 import { say } from '../../words/say.ts'
 import { type Draft, holesInPlay, type PlayerDraft, type TeeDraft } from './draft.ts'
@@ -53,16 +54,13 @@ function plainHandicap(kind: PlayerDraft['kind'], figure: string): PlainHandicap
 }
 
 function plainGame(draft: Draft, format: FormatName): PlainGame {
-  const { allowance, rounding, nineHoleIndex, matchStrokes, sides } = draft.games[format]
+  const { allowance, methods, sides } = draft.games[format]
   const ways = waysToSide(format, draft.players)
   const chosen = ways[sides] ?? ways[0] ?? []
   return {
     id: format as string as GameId,
     format,
     sides: chosen as readonly (readonly BallId[])[],
-    allowance: Number(allowance),
-    rounding,
-    nineHoleIndex,
-    matchStrokes,
+    ...namedMethods({ ...methods, allowancePercent: Number(allowance) }),
   }
 }

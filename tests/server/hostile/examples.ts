@@ -20,6 +20,7 @@ interface FactExample {
 }
 
 const ratings = { courseRatingTenths: 714, slope: 125, par: 72 }
+const ruled = { games: ['match'], rule: 'Rules of Golf 3.2c', reason: 'Told too late.' }
 const nine = (value: number) => Array.from({ length: 9 }, () => value)
 
 /** A key of each kind of fact, and a valid value of each of its forms. */
@@ -66,6 +67,51 @@ export const factExamples: Readonly<Record<FactKind, FactExample>> = {
   gameRounding: { key: 'game/match/rounding', values: ['course-handicap-unrounded'] },
   gameNineHoleIndex: { key: 'game/match/nine-hole-index', values: ['half-index-unrounded'] },
   gameMatchStrokes: { key: 'game/match/match-strokes', values: [matchStrokesMethods[0]] },
+  gameSideStrokes: { key: 'game/match/side-strokes', values: ['half-of-difference'] },
+  gameHandicapShares: { key: 'game/match/handicap-shares', values: [[60, 40]] },
+  gameMixedTees: { key: 'game/match/mixed-tees', values: ['one-tee-par'] },
+  gameCountingBalls: { key: 'game/match/counting-balls', values: [[1, 2, 3]] },
+  gameMaximumScore: {
+    key: 'game/match/maximum-score',
+    values: [{ kind: 'twice-par' }, { kind: 'net-double-bogey' }, { kind: 'fixed', strokes: 10 }],
+  },
+  gameSkins: { key: 'game/match/skins', values: ['carry-over'] },
+  gamePresses: { key: 'game/match/presses', values: ['by-hand'] },
+  gameTies: {
+    key: 'game/match/ties',
+    values: [{ method: 'points', scheme: 'nine-six-three-one', holes: 'card-order', ifStillTied: 'lot' }],
+  },
+  concededStroke: { key: 'g/a/conceded-stroke/match/birch/1/1', values: [4] },
+  concededHole: { key: 'g/a/conceded-hole/match/birch/1/1', values: [{ to: 'rowan' }, { to: null }] },
+  concededMatch: { key: 'g/a/conceded-match/match/birch', values: [{ to: null }] },
+  agreedHole: {
+    key: 'g/a/agreed-hole/match/1/1',
+    values: [{ results: [{ between: ['birch', 'rowan'], won: null }] }],
+  },
+  agreedResult: {
+    key: 'g/a/agreed-result/match',
+    values: [{ results: [{ between: ['birch', 'rowan'], won: 'birch', by: 3, left: 2 }] }],
+  },
+  press: { key: 'g/a/press/match/3/1', values: [{ by: 'birch' }] },
+  holeOut: { key: 'hole-out/1/1', values: [{ counts: 'net-par', reason: 'The green is under water.' }] },
+  drive: { key: 'g/a/drive/birch/1/1', values: ['rowan'] },
+  likelyScore: { key: 'g/a/likely-score/birch/1/1', values: [7] },
+  absence: {
+    key: 'g/a/absence/birch',
+    values: [{ joinedAt: [3, 1], leftAt: null, isWithdrawn: false, reason: 'Late.' }],
+  },
+  marker: { key: 'g/a/marker/birch', values: ['rowan'] },
+  certifiedByPlayer: { key: 'g/a/certified-by-player/birch', values: [{ scores: [[1, 1, 4]] }] },
+  certifiedByMarker: { key: 'g/a/certified-by-marker/birch', values: [{ scores: [[1, 1, 4]] }] },
+  ruling: {
+    key: 'ruling/first',
+    values: [
+      { ...ruled, kind: 'no-penalty', ball: null },
+      { ...ruled, kind: 'penalty', ball: 'birch', hole: [1, 1], strokes: 2, holeLost: false },
+      { ...ruled, kind: 'disqualified', ball: 'birch', hole: null },
+      { ...ruled, kind: 'plays-off', ball: 'birch', strokes: 14 },
+    ],
+  },
   closeBall: { key: 'close/ball/birch', values: [{ scores: [[1, 1, 4]] }] },
   closeGroup: { key: 'close/group/a', values: [{ facts: [['g/a/order', [[1, 1]]]] }] },
   invite: { key: 'invite/d', values: [grant] },

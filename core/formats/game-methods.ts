@@ -1,0 +1,67 @@
+import type { CountbackHoles, CountbackMethod, CountbackScheme } from '#core/card/countback.ts'
+import type { HalfIndexMethod } from '#core/handicap/course-handicap.ts'
+import type { FoursomesMatchMethod } from '#core/handicap/foursomes-match-strokes.ts'
+import type { MatchStrokesMethod } from '#core/handicap/match-strokes.ts'
+import type { AllowanceRounding } from '#core/handicap/playing-handicap.ts'
+import type { MaximumScore } from './maximum-score.ts'
+import type { SkinsMethod } from './skins.ts'
+
+/** How new matches open inside a part: never, when a side asks, or by themselves when the newest is two down. */
+export const pressMethods = ['none', 'by-hand', 'at-two-down'] as const
+export type PressMethod = (typeof pressMethods)[number]
+
+/** How partners from different tees make one handicap: one tee's par for all, or each par and its difference. */
+export const mixedTeesMethods = ['one-tee-par', 'par-difference-in-shares'] as const
+export type MixedTeesMethod = (typeof mixedTeesMethods)[number]
+
+/** What follows where no step of the countback separates the best. */
+export const tieEnds = ['shared', 'lot', 'play-off'] as const
+export type TieEnd = (typeof tieEnds)[number]
+
+/** Which holes are counted; nine holes have a form of their own. */
+export const tieSchemes = ['nine-six-three-one', 'threes-from-last'] as const satisfies readonly CountbackScheme[]
+
+/** How ties are split. */
+export interface TieTerms {
+  readonly method: CountbackMethod
+  readonly scheme: (typeof tieSchemes)[number]
+  readonly holes: CountbackHoles
+  readonly ifStillTied: TieEnd
+}
+
+/** The methods of a game, each by its name; null where nobody has set it. The fold fills in nothing. */
+export interface GameMethods {
+  readonly allowancePercent: number | null
+  readonly rounding: AllowanceRounding | null
+  readonly nineHoleIndex: HalfIndexMethod | null
+  readonly matchStrokes: MatchStrokesMethod | null
+  /** Two sides of one ball each: whether each side's handicap is whole before the two are compared. */
+  readonly sideStrokes: FoursomesMatchMethod | null
+  /** Of several players' one ball, per cent of each Course Handicap, the lowest first. */
+  readonly handicapShares: readonly number[] | null
+  readonly mixedTees: MixedTeesMethod | null
+  /** How many balls of a side count, hole by hole in order of play and then again from the first: [2], [1, 2, 3]. */
+  readonly countingBalls: readonly number[] | null
+  readonly maximumScore: MaximumScore | null
+  readonly skins: SkinsMethod | null
+  readonly presses: PressMethod | null
+  /** Null where ties stand. */
+  readonly ties: TieTerms | null
+}
+
+export type GameSetting = keyof GameMethods
+
+export const noMethods: GameMethods = {
+  allowancePercent: null,
+  rounding: null,
+  nineHoleIndex: null,
+  matchStrokes: null,
+  sideStrokes: null,
+  handicapShares: null,
+  mixedTees: null,
+  countingBalls: null,
+  maximumScore: null,
+  skins: null,
+  presses: null,
+  ties: null,
+}

@@ -1,0 +1,39 @@
+import type { HoleKey } from '#core/card/score.ts'
+import { type Happenings, noHappenings } from '#core/formats/happenings.ts'
+import type { BallId, GameId, PlayerId, RulingId } from '#core/values/ids.ts'
+import type { ClosedScore, Ruling } from './facts.ts'
+
+/** What a group noted about one game. */
+export type GameNotes = Pick<
+  Happenings,
+  'strokeConcessions' | 'holeConcessions' | 'matchConcessions' | 'agreedHoles' | 'agreedResults' | 'presses'
+>
+
+export const emptyGameNotes: GameNotes = {
+  strokeConcessions: noHappenings.strokeConcessions,
+  holeConcessions: noHappenings.holeConcessions,
+  matchConcessions: noHappenings.matchConcessions,
+  agreedHoles: noHappenings.agreedHoles,
+  agreedResults: noHappenings.agreedResults,
+  presses: noHappenings.presses,
+}
+
+/** The values that player and marker stand by; null where one has not certified. */
+export interface Certified {
+  readonly byPlayer: readonly ClosedScore[] | null
+  readonly byMarker: readonly ClosedScore[] | null
+}
+
+/** What an outing's facts say beside field, games and scores. A group is heard about its own balls alone. */
+export interface Notes {
+  readonly ofGames: ReadonlyMap<GameId, GameNotes>
+  readonly holesOut: Happenings['holesOut']
+  readonly drives: Happenings['drives']
+  readonly absences: Happenings['absences']
+  /** Most likely scores of balls picked up, in strokes. */
+  readonly likelyScores: ReadonlyMap<BallId, ReadonlyMap<HoleKey, number>>
+  readonly markers: ReadonlyMap<BallId, PlayerId>
+  readonly certified: ReadonlyMap<BallId, Certified>
+  /** In order of their ids. */
+  readonly rulings: readonly { readonly id: RulingId; readonly ruling: Ruling }[]
+}

@@ -1,0 +1,49 @@
+import * as z from 'zod/mini'
+import { countbackHoles, countbackMethods } from '#core/card/countback.ts'
+import {
+  type GameMethods,
+  type GameSetting,
+  mixedTeesMethods,
+  pressMethods,
+  tieEnds,
+  tieSchemes,
+} from '#core/formats/game-methods.ts'
+import { skinsMethods } from '#core/formats/skins.ts'
+import { halfIndexMethods } from '#core/handicap/course-handicap.ts'
+import { foursomesMatchMethods } from '#core/handicap/foursomes-match-strokes.ts'
+import { matchStrokesMethods } from '#core/handicap/match-strokes.ts'
+import { allowanceRoundings } from '#core/handicap/playing-handicap.ts'
+import { wholeFrom } from './atoms.ts'
+import { limits } from './limits.ts'
+import { proves } from './proof.ts'
+
+type Value<K extends GameSetting> = NonNullable<GameMethods[K]>
+
+const maximumScore = z.discriminatedUnion('kind', [
+  z.strictObject({ kind: z.literal('twice-par') }),
+  z.strictObject({ kind: z.literal('net-double-bogey') }),
+  z.strictObject({ kind: z.literal('fixed'), strokes: wholeFrom(1, limits.strokesOnHole) }),
+])
+
+const ties = z.strictObject({
+  method: z.enum(countbackMethods),
+  scheme: z.enum(tieSchemes),
+  holes: z.enum(countbackHoles),
+  ifStillTied: z.enum(tieEnds),
+})
+
+/** The methods of a game, each of its own: a fact holds one of them, a plain file those it names. */
+export const gameMethods = {
+  allowancePercent: proves<Value<'allowancePercent'>>()(wholeFrom(0, 100)),
+  rounding: proves<Value<'rounding'>>()(z.enum(allowanceRoundings)),
+  nineHoleIndex: proves<Value<'nineHoleIndex'>>()(z.enum(halfIndexMethods)),
+  matchStrokes: proves<Value<'matchStrokes'>>()(z.enum(matchStrokesMethods)),
+  sideStrokes: proves<Value<'sideStrokes'>>()(z.enum(foursomesMatchMethods)),
+  handicapShares: proves<Value<'handicapShares'>>()(z.array(wholeFrom(0, 100)).check(z.minLength(2), z.maxLength(4))),
+  mixedTees: proves<Value<'mixedTees'>>()(z.enum(mixedTeesMethods)),
+  countingBalls: proves<Value<'countingBalls'>>()(z.array(wholeFrom(1, 9)).check(z.minLength(1), z.maxLength(18))),
+  maximumScore: proves<Value<'maximumScore'>>()(maximumScore),
+  skins: proves<Value<'skins'>>()(z.enum(skinsMethods)),
+  presses: proves<Value<'presses'>>()(z.enum(pressMethods)),
+  ties: proves<Value<'ties'>>()(ties),
+} satisfies Record<GameSetting, z.ZodMiniType>
