@@ -1,4 +1,5 @@
 import type { BallId } from '#core/values/ids.ts'
+import { ballHandicap } from './ball-handicap.ts'
 import type { GameInput } from './game-input.ts'
 import type { GameGap } from './game-result.ts'
 import type { FormatRow } from './table.ts'
@@ -20,21 +21,23 @@ function gapsOfSides({ sides, balls }: GameInput, { sides: shape }: FormatRow): 
   if (shape.count !== null && sides.length !== shape.count) return [gap('wrong sides')]
   if (sides.some(side => side.length !== shape.balls)) return [gap('wrong sides')]
   const all = sides.flat()
-  const wrong = all.filter((ball, place) => !balls.has(ball) || all.indexOf(ball) !== place)
+  const wrong = all.filter(
+    (ball, place) => balls.get(ball)?.handicaps.length !== shape.players || all.indexOf(ball) !== place,
+  )
   return [...new Set(wrong)].map(ball => gap('wrong sides', ball))
 }
 
 /** What single balls lack: a total goes on without them, a match cannot. */
-export function gapsOfBalls({ sides, balls }: GameInput, { measure }: FormatRow): GameGap[] {
+export function gapsOfBalls({ sides, balls, methods }: GameInput, { measure }: FormatRow): GameGap[] {
   const gaps: GameGap[] = []
   for (const ball of new Set(sides?.flat() ?? [])) {
     const found = balls.get(ball)
     if (found === undefined) continue
     if (found.holes === null) gaps.push(gap('course incomplete', ball))
     // A missing setting is named once, for the game.
-    for (const { handicap } of found.handicaps) {
-      if (measure.isNet && handicap.kind === 'gap' && handicap.code !== 'setting missing')
-        gaps.push(gap(handicap.code, ball))
+    const handicap = ballHandicap(found.handicaps, methods)
+    if (measure.isNet && handicap.kind === 'gap' && handicap.code !== 'setting missing') {
+      gaps.push(gap(handicap.code, ball))
     }
   }
   return gaps

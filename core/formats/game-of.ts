@@ -1,5 +1,6 @@
 import { must } from '#core/values/assert.ts'
 import type { BallId } from '#core/values/ids.ts'
+import { ballHandicap } from './ball-handicap.ts'
 import { gapsOfBalls, gapsOfGame } from './game-gaps.ts'
 import type { GameInput, InputBall, SoundBall, SoundGame } from './game-input.ts'
 import type { BallStrokes, GameGap, GameResult } from './game-result.ts'
@@ -8,7 +9,7 @@ import {
   type KnownHandicap,
   noStrokes,
   ownStrokes,
-  type StrokeMethods,
+  strokeMethodsOf,
   strokesGiven,
 } from './game-strokes.ts'
 import { type FormatRow, formatTable } from './table.ts'
@@ -64,12 +65,8 @@ function soundBalls(input: GameInput, balls: readonly BallId[]): Map<BallId, Sou
 
 function strokesOf(input: GameInput, row: FormatRow, balls: ReadonlyMap<BallId, SoundBall>): Map<BallId, BallStrokes> {
   if (!row.measure.isNet) return new Map([...balls].map(([ball, { order }]) => [ball, noStrokes(order)]))
-  const methods: StrokeMethods = {
-    allowancePercent: must(input.methods.allowancePercent, 'the allowance is set'),
-    rounding: must(input.methods.rounding, 'the rounding is set'),
-    matchStrokes: input.methods.matchStrokes,
-  }
-  const handicaps = [...balls.keys()].map(ball => knownHandicap(inputBall(input, ball)))
+  const methods = strokeMethodsOf(input.methods, row.sides.players)
+  const handicaps = [...balls.keys()].map(ball => knownHandicap(input, ball))
   const own = handicaps.map(handicap => ownStrokes(handicap, methods))
   const strokes = row.contest.strokes === 'own' ? own : strokesGiven(handicaps, methods)
   return new Map(
@@ -80,8 +77,8 @@ function strokesOf(input: GameInput, row: FormatRow, balls: ReadonlyMap<BallId, 
   )
 }
 
-function knownHandicap({ handicaps: [first] }: InputBall): KnownHandicap {
-  const { handicap } = must(first, 'a ball has a player')
+function knownHandicap(input: GameInput, ball: BallId): KnownHandicap {
+  const handicap = ballHandicap(inputBall(input, ball).handicaps, input.methods)
   if (handicap.kind === 'gap') throw new Error('a game with a gap is not computed')
   return handicap
 }

@@ -5,6 +5,7 @@ import { allocateStrokes } from '#core/handicap/stroke-allocation.ts'
 import { must } from '#core/values/assert.ts'
 import { type Fraction, fraction, roundHalfUp } from '#core/values/fraction.ts'
 import type { BallHandicap, InputHole } from './game-input.ts'
+import type { GameMethods } from './game-methods.ts'
 import type { BallStrokes } from './game-result.ts'
 
 /** The methods that a game's strokes come from. */
@@ -13,6 +14,26 @@ export interface StrokeMethods {
   readonly rounding: AllowanceRounding
   /** Null outside a match. */
   readonly matchStrokes: MatchStrokesMethod | null
+}
+
+/**
+ * The methods for balls of so many players. The handicap of a ball of several holds its allowance and its partners'
+ * rounding already; two such sides are compared whole, or unrounded and rounded once.
+ */
+export function strokeMethodsOf(methods: GameMethods, players: number): StrokeMethods {
+  if (players > 1) {
+    const isWholeFirst = methods.sideStrokes === 'from-rounded-side-handicaps'
+    return {
+      allowancePercent: 100,
+      rounding: 'course-handicap-unrounded',
+      matchStrokes: isWholeFirst ? 'from-lowest-playing-handicap' : 'difference-of-unrounded-course-handicaps',
+    }
+  }
+  return {
+    allowancePercent: must(methods.allowancePercent, 'the allowance is set'),
+    rounding: must(methods.rounding, 'the rounding is set'),
+    matchStrokes: methods.matchStrokes,
+  }
 }
 
 export type KnownHandicap = Exclude<BallHandicap, { readonly kind: 'gap' }>

@@ -15,10 +15,14 @@ export interface FormatRow {
   readonly ballRule: BallRule
   readonly measure: Measure
   readonly contest: Contest
-  /** `count` null takes any number of sides. */
-  readonly sides: { readonly count: number | null; readonly balls: number }
-  /** What a new game proposes, in whole per cent. */
-  readonly allowance: { readonly percent: number; readonly source: string }
+  /** `count` null takes any number of sides; each has so many balls, and each ball so many players. */
+  readonly sides: { readonly count: number | null; readonly balls: number; readonly players: number }
+  /** What a new game proposes, in whole per cent; `shares` of the partners of one ball, the lowest handicap first. */
+  readonly allowance: {
+    readonly percent: number
+    readonly shares: readonly number[] | null
+    readonly source: string
+  }
   readonly settings: readonly GameSetting[]
 }
 
@@ -31,40 +35,40 @@ export const formatTable: Readonly<Record<FormatName, FormatRow>> = {
     ballRule: ownBall,
     measure: gross,
     contest: total,
-    sides: { count: null, balls: 1 },
-    allowance: { percent: 0, source: 'no handicap enters' },
+    sides: { count: null, balls: 1, players: 1 },
+    allowance: { percent: 0, shares: null, source: 'no handicap enters' },
     settings: [],
   },
   'stroke-play-net': {
     ballRule: ownBall,
     measure: net,
     contest: total,
-    sides: { count: null, balls: 1 },
-    allowance: { percent: 95, source: appendixC },
+    sides: { count: null, balls: 1, players: 1 },
+    allowance: { percent: 95, shares: null, source: appendixC },
     settings: handicapSettings,
   },
   stableford: {
     ballRule: ownBall,
     measure: points,
     contest: total,
-    sides: { count: null, balls: 1 },
-    allowance: { percent: 95, source: appendixC },
+    sides: { count: null, balls: 1, players: 1 },
+    allowance: { percent: 95, shares: null, source: appendixC },
     settings: handicapSettings,
   },
   'singles-match': {
     ballRule: ownBall,
     measure: net,
     contest: match,
-    sides: { count: 2, balls: 1 },
-    allowance: { percent: 100, source: appendixC },
+    sides: { count: 2, balls: 1, players: 1 },
+    allowance: { percent: 100, shares: null, source: appendixC },
     settings: matchSettings,
   },
   'four-ball-match': {
     ballRule: betterBall,
     measure: net,
     contest: match,
-    sides: { count: 2, balls: 2 },
-    allowance: { percent: 90, source: appendixC },
+    sides: { count: 2, balls: 2, players: 1 },
+    allowance: { percent: 90, shares: null, source: appendixC },
     settings: matchSettings,
   },
 }

@@ -22,17 +22,31 @@ export const factOfMethod = {
   ties: 'gameTies',
 } as const satisfies Record<GameSetting, FactKind>
 
+/** Proposed where the format's row asks for them. */
+const proposals: Partial<GameMethods> = {
+  sideStrokes: 'from-rounded-side-handicaps',
+  mixedTees: 'one-tee-par',
+  skins: 'carry-over',
+  presses: 'none',
+}
+
 /**
  * What a new game proposes, for people to see and change: the format's recommended allowance and the methods of the
  * Rules of Handicapping 2024. They are written into the game's facts; the fold fills in nothing.
  */
-export const defaultGameMethods = (format: FormatName): GameMethods => ({
-  ...noMethods,
-  allowancePercent: formatTable[format].allowance.percent,
-  rounding: 'course-handicap-unrounded',
-  nineHoleIndex: 'half-index-unrounded',
-  matchStrokes: 'from-lowest-playing-handicap',
-})
+export function defaultGameMethods(format: FormatName): GameMethods {
+  const { allowance, settings } = formatTable[format]
+  const asked = Object.entries(proposals).filter(([name]) => settings.some(each => each === name))
+  return {
+    ...noMethods,
+    ...Object.fromEntries(asked),
+    allowancePercent: allowance.percent,
+    handicapShares: allowance.shares,
+    rounding: 'course-handicap-unrounded',
+    nineHoleIndex: 'half-index-unrounded',
+    matchStrokes: 'from-lowest-playing-handicap',
+  }
+}
 
 export interface NewGame {
   readonly id: GameId

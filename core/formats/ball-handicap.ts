@@ -1,0 +1,48 @@
+import type { AllowanceRounding } from '#core/handicap/playing-handicap.ts'
+import { teamHandicap } from '#core/handicap/team-handicap.ts'
+import { type Fraction, fraction, plus, roundHalfUp } from '#core/values/fraction.ts'
+import type { BallHandicap, PlayerHandicap } from './game-input.ts'
+import type { GameMethods, MixedTeesMethod } from './game-methods.ts'
+import type { GameGap } from './game-result.ts'
+
+/**
+ * What a ball plays off: its player's handicap, or for a ball of several the shares of theirs, the lowest first,
+ * unrounded. Plain strokes of a partner go into the shares as they are.
+ * Source: Rules of Handicapping, Appendix C and rule 6.2a; USGA and R&A; 2024.
+ */
+export function ballHandicap(players: readonly PlayerHandicap[], methods: GameMethods): BallHandicap {
+  const [first, ...others] = players
+  if (first === undefined) return gap('handicap missing')
+  return others.length === 0 ? first.handicap : sharedHandicap(players, methods)
+}
+
+const gap = (code: GameGap['code']): BallHandicap => ({ kind: 'gap', code })
+
+function sharedHandicap(players: readonly PlayerHandicap[], methods: GameMethods): BallHandicap {
+  const { handicapShares: shares, mixedTees, rounding } = methods
+  if (shares === null || mixedTees === null || rounding === null) return gap('setting missing')
+  if (shares.length !== players.length) return gap('wrong sides')
+  const pars = players.flatMap(({ parOfRound }) => (parOfRound === null ? [] : [parOfRound]))
+  const baseline = baselinePar(mixedTees, pars)
+  if (pars.length < players.length || baseline === null) return gap('course incomplete')
+  const exact: Fraction[] = []
+  for (const [place, { handicap }] of players.entries()) {
+    if (handicap.kind === 'gap') return handicap
+    exact.push(partnersHandicap(handicap, (pars[place] ?? baseline) - baseline, rounding))
+  }
+  return { kind: 'course', exact: teamHandicap(exact, shares) }
+}
+
+/** Of one tee, the tee of the partner named first: it gives the ball its pars and stroke indexes too. */
+const baselinePar = (method: MixedTeesMethod, pars: readonly number[]): number | null =>
+  (method === 'one-tee-par' ? pars[0] : Math.min(...pars)) ?? null
+
+function partnersHandicap(
+  handicap: Exclude<BallHandicap, { readonly kind: 'gap' }>,
+  parDifference: number,
+  rounding: AllowanceRounding,
+): Fraction {
+  if (handicap.kind === 'plain') return fraction(handicap.strokes)
+  const ofTee = rounding === 'course-handicap-rounded-first' ? fraction(roundHalfUp(handicap.exact)) : handicap.exact
+  return plus(ofTee, fraction(parDifference))
+}
