@@ -12,4 +12,14 @@ export interface PlayedHole {
 /** `hole/lap`, for maps. */
 export type HoleKey = `${number}/${number}`
 
-export const holeKey = ({ hole, lap }: PlayedHole): HoleKey => `${hole}/${lap}`
+/** Every card of a field asks for the same few: made once. */
+const known = new Map<number, HoleKey>()
+
+export function holeKey({ hole, lap }: PlayedHole): HoleKey {
+  const number = lap * 100 + hole
+  const found = known.get(number)
+  if (found !== undefined) return found
+  const key: HoleKey = `${hole}/${lap}`
+  if (hole < 100 && known.size < 1000) known.set(number, key)
+  return key
+}

@@ -41,10 +41,12 @@ function scoresOf(writings: readonly Writing[]): Map<HoleKey, CardScore> {
   const byHole = new Map<HoleKey, ScoreEntry[]>()
   for (const writing of writings) {
     const entries = byHole.get(holeKey(writing))
-    if (entries) entries.push(entryOf(writing))
-    else byHole.set(holeKey(writing), [entryOf(writing)])
+    if (entries) entries.push(writing)
+    else byHole.set(holeKey(writing), [writing])
   }
-  return new Map([...byHole].map(([key, entries]) => [key, agreementOf(entries)]))
+  const scores = new Map<HoleKey, CardScore>()
+  for (const [key, entries] of byHole) scores.set(key, agreementOf(entries))
+  return scores
 }
 
 function agreementOf(entries: readonly ScoreEntry[]): CardScore {

@@ -1,5 +1,6 @@
 import { type HoleKey, type HoleScore, holeKey } from '#core/card/score.ts'
 import { type OwnerOf, type SettledCard, settleCard, type Writing } from '#core/card/settle-card.ts'
+import type { Standing } from '#core/log/fold.ts'
 import { partsOfOpId } from '#core/log/op.ts'
 import type { BallId } from '#core/values/ids.ts'
 import type { Place } from './facts.ts'
@@ -23,25 +24,24 @@ function writingsByBall(rows: readonly FactRow<'score'>[]): Map<BallId, Writing[
   for (const row of rows) {
     const { ball } = row.parts
     if (ball === null) continue
-    const writings = byBall.get(ball)
-    if (writings) writings.push(...writingsOf(row))
-    else byBall.set(ball, writingsOf(row))
+    const writings = byBall.get(ball) ?? []
+    if (writings.length === 0) byBall.set(ball, writings)
+    for (const standing of row.standings) writings.push(writingOf(row, standing))
   }
   return byBall
 }
 
-const writingsOf = ({ key, parts, standings }: FactRow<'score'>): Writing[] =>
-  standings.map(({ value, op, at }) => ({
-    score: value as HoleScore,
-    record: parts.record ?? 'desk',
-    key,
-    op,
-    device: partsOfOpId(op).device,
-    at,
-    hole: parts.hole ?? 0,
-    lap: parts.lap ?? 0,
-    group: parts.group,
-  }))
+const writingOf = ({ key, parts }: FactRow<'score'>, { value, op, at }: Standing): Writing => ({
+  score: value as HoleScore,
+  record: parts.record ?? 'desk',
+  key,
+  op,
+  device: partsOfOpId(op).device,
+  at,
+  hole: parts.hole ?? 0,
+  lap: parts.lap ?? 0,
+  group: parts.group,
+})
 
 /** The group whose writing counts on a hole: the ball's own, but for the holes that its place names elsewhere. */
 export const ownerOf =

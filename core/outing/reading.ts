@@ -1,4 +1,4 @@
-import { isDisputed, type LogState, type Standing } from '#core/log/fold.ts'
+import { isDisputed, type LogState, type Standing, standingsOf } from '#core/log/fold.ts'
 import { groupOfKey } from '#core/log/op.ts'
 import type { BallId, GroupId } from '#core/values/ids.ts'
 import { canonicalJson, type Json } from '#core/values/json.ts'
@@ -36,7 +36,8 @@ export function readFacts(state: LogState, isKnown: IsKnownValue): Reading {
   const lateFacts: LateFact[] = []
   const keep = (row: OpenRow, value: Json): void => {
     // Known values have their kind's shape: `isKnown` said so.
-    const full = { ...row, value: value as unknown as FactRow['value'] }
+    const { key, parts, standings } = row
+    const full = { key, parts, standings, value: value as unknown as FactRow['value'] }
     const others = kept.get(row.parts.kind)
     if (others) others.push(full)
     else kept.set(row.parts.kind, [full])
@@ -67,13 +68,20 @@ export function readFacts(state: LogState, isKnown: IsKnownValue): Reading {
 function knownRows(state: LogState, isKnown: IsKnownValue): { rows: OpenRow[]; newer: string[] } {
   const rows: OpenRow[] = []
   const newer: string[] = []
-  for (const [key, all] of [...state.current].sort(([a], [b]) => (a < b ? -1 : 1))) {
+  for (const key of [...state.current.keys()].sort()) {
+    const all = standingsOf(state, key)
     const parts = parseKey(key)
-    const standings = parts === null ? [] : all.filter(({ value }) => isKnown(parts.kind, value))
+    const standings = parts === null ? [] : knownOf(all, parts.kind, isKnown)
     if (standings.length < all.length) newer.push(key)
     if (parts !== null && standings.length > 0) rows.push({ key, parts, standings })
   }
   return { rows, newer }
+}
+
+/** The list itself where all are known: there are thousands of keys, and nearly always one value each. */
+function knownOf(all: readonly Standing[], kind: FactKind, isKnown: IsKnownValue): readonly Standing[] {
+  const known = all.filter(({ value }) => isKnown(kind, value))
+  return known.length === all.length ? all : known
 }
 
 type Closes = ReadonlyMap<GroupId, ReadonlyMap<string, Json>>
@@ -90,7 +98,7 @@ function closedFacts(rows: readonly OpenRow[]): Closes {
 }
 
 function closeOver(closes: Closes, { key, parts }: Pick<OpenRow, 'key' | 'parts'>): ReadonlyMap<string, Json> | null {
-  const group = parts.kind === 'score' ? null : groupOfKey(key)
+  const group = closes.size === 0 || parts.kind === 'score' ? null : groupOfKey(key)
   return group === null ? null : (closes.get(group) ?? null)
 }
 
