@@ -25,6 +25,9 @@ const maximumScore = z.discriminatedUnion('kind', [
   z.strictObject({ kind: z.literal('fixed'), strokes: wholeFrom(1, limits.strokesOnHole) }),
 ])
 
+/** Of a ball of two to four players. */
+const shares = z.array(wholeFrom(0, 100)).check(z.minLength(2), z.maxLength(4))
+
 const ties = z.strictObject({
   method: z.enum(countbackMethods),
   scheme: z.enum(tieSchemes),
@@ -39,7 +42,7 @@ export const gameMethods = {
   nineHoleIndex: proves<Value<'nineHoleIndex'>>()(z.enum(halfIndexMethods)),
   matchStrokes: proves<Value<'matchStrokes'>>()(z.enum(matchStrokesMethods)),
   sideStrokes: proves<Value<'sideStrokes'>>()(z.enum(foursomesMatchMethods)),
-  handicapShares: proves<Value<'handicapShares'>>()(z.array(wholeFrom(0, 100)).check(z.minLength(2), z.maxLength(4))),
+  handicapShares: proves<Value<'handicapShares'>>()(z.array(shares).check(z.minLength(1), z.maxLength(3))),
   mixedTees: proves<Value<'mixedTees'>>()(z.enum(mixedTeesMethods)),
   countingBalls: proves<Value<'countingBalls'>>()(z.array(wholeFrom(1, 9)).check(z.minLength(1), z.maxLength(18))),
   maximumScore: proves<Value<'maximumScore'>>()(maximumScore),

@@ -19,9 +19,10 @@ export function ballHandicap(players: readonly PlayerHandicap[], methods: GameMe
 const gap = (code: GameGap['code']): BallHandicap => ({ kind: 'gap', code })
 
 function sharedHandicap(players: readonly PlayerHandicap[], methods: GameMethods): BallHandicap {
-  const { handicapShares: shares, mixedTees, rounding } = methods
-  if (shares === null || mixedTees === null || rounding === null) return gap('setting missing')
-  if (shares.length !== players.length) return gap('wrong sides')
+  const { handicapShares, mixedTees, rounding } = methods
+  if (handicapShares === null || mixedTees === null || rounding === null) return gap('setting missing')
+  const shares = handicapShares.find(({ length }) => length === players.length)
+  if (shares === undefined) return gap('wrong sides')
   const pars = players.flatMap(({ parOfRound }) => (parOfRound === null ? [] : [parOfRound]))
   const baseline = baselinePar(mixedTees, pars)
   if (pars.length < players.length || baseline === null) return gap('course incomplete')

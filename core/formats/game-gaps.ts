@@ -2,7 +2,7 @@ import type { BallId } from '#core/values/ids.ts'
 import { ballHandicap } from './ball-handicap.ts'
 import type { GameInput } from './game-input.ts'
 import type { GameGap } from './game-result.ts'
-import type { FormatRow } from './table.ts'
+import type { FormatRow, Range } from './table.ts'
 
 const gap = (code: GameGap['code'], ball: BallId | null = null, setting = ''): GameGap => ({ code, ball, setting })
 
@@ -18,14 +18,16 @@ function gapsOfSettings(input: GameInput, row: FormatRow): GameGap[] {
 
 function gapsOfSides({ sides, balls }: GameInput, { sides: shape }: FormatRow): GameGap[] {
   if (sides === null || sides.length === 0) return [gap('no sides')]
-  if (shape.count !== null && sides.length !== shape.count) return [gap('wrong sides')]
-  if (sides.some(side => side.length !== shape.balls)) return [gap('wrong sides')]
+  if (!isWithin(sides.length, shape.count)) return [gap('wrong sides')]
+  if (sides.some(side => !isWithin(side.length, shape.balls))) return [gap('wrong sides')]
   const all = sides.flat()
   const wrong = all.filter(
-    (ball, place) => balls.get(ball)?.handicaps.length !== shape.players || all.indexOf(ball) !== place,
+    (ball, place) => !isWithin(balls.get(ball)?.handicaps.length ?? 0, shape.players) || all.indexOf(ball) !== place,
   )
   return [...new Set(wrong)].map(ball => gap('wrong sides', ball))
 }
+
+const isWithin = (n: number, { min, max }: Range): boolean => n >= min && (max === null || n <= max)
 
 /** What single balls lack: a total goes on without them, a match cannot. */
 export function gapsOfBalls({ sides, balls, methods }: GameInput, { measure }: FormatRow): GameGap[] {

@@ -37,8 +37,8 @@ export interface GameMethods {
   readonly matchStrokes: MatchStrokesMethod | null
   /** Two sides of one ball each: whether each side's handicap is whole before the two are compared. */
   readonly sideStrokes: FoursomesMatchMethod | null
-  /** Of several players' one ball, per cent of each Course Handicap, the lowest first. */
-  readonly handicapShares: readonly number[] | null
+  /** Of several players' one ball, per cent of each Course Handicap, the lowest first: a list for each number of players. */
+  readonly handicapShares: readonly (readonly number[])[] | null
   readonly mixedTees: MixedTeesMethod | null
   /** How many balls of a side count, hole by hole in order of play and then again from the first: [2], [1, 2, 3]. */
   readonly countingBalls: readonly number[] | null

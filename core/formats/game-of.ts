@@ -65,7 +65,7 @@ function soundBalls(input: GameInput, balls: readonly BallId[]): Map<BallId, Sou
 
 function strokesOf(input: GameInput, row: FormatRow, balls: ReadonlyMap<BallId, SoundBall>): Map<BallId, BallStrokes> {
   if (!row.measure.isNet) return new Map([...balls].map(([ball, { order }]) => [ball, noStrokes(order)]))
-  const methods = strokeMethodsOf(input.methods, row.sides.players)
+  const methods = strokeMethodsOf(input.methods, row.sides.players.min)
   const handicaps = [...balls.keys()].map(ball => knownHandicap(input, ball))
   const own = handicaps.map(handicap => ownStrokes(handicap, methods))
   const strokes = row.contest.strokes === 'own' ? own : strokesGiven(handicaps, methods)

@@ -7,20 +7,41 @@ import { net } from '#core/formats/measures/net.ts'
 import { points } from '#core/formats/measures/points.ts'
 import type { FormatName } from './format-names.ts'
 import type { Contest } from './game-input.ts'
-import type { GameSetting } from './game-methods.ts'
+import type { GameMethods, GameSetting } from './game-methods.ts'
 import type { BallRule, Measure } from './parts.ts'
+
+/** Both ends belong to it; null has no end. */
+export interface Range {
+  readonly min: number
+  readonly max: number | null
+}
+
+/** How many sides a game has, how many balls each of them, and how many players each ball. */
+export interface SideShape {
+  readonly count: Range
+  readonly balls: Range
+  readonly players: Range
+}
+
+const exactly = (n: number): Range => ({ min: n, max: n })
+const anyNumber: Range = { min: 1, max: null }
+
+/** Any number of sides of one player each. */
+const individual: SideShape = { count: anyNumber, balls: exactly(1), players: exactly(1) }
 
 /** A format: ball rule x measure x contest. Adding one is adding a row. */
 export interface FormatRow {
   readonly ballRule: BallRule
   readonly measure: Measure
   readonly contest: Contest
-  /** `count` null takes any number of sides; each has so many balls, and each ball so many players. */
-  readonly sides: { readonly count: number | null; readonly balls: number; readonly players: number }
-  /** What a new game proposes, in whole per cent; `shares` of the partners of one ball, the lowest handicap first. */
+  readonly sides: SideShape
+  /**
+   * What a new game proposes, in whole per cent; `shares` of the partners of one ball, the lowest handicap first, for each
+   * number of players that a ball may have.
+   */
   readonly allowance: {
     readonly percent: number
-    readonly shares: readonly number[] | null
+    readonly shares: GameMethods['handicapShares']
     readonly source: string
   }
   readonly settings: readonly GameSetting[]
@@ -35,7 +56,7 @@ export const formatTable: Readonly<Record<FormatName, FormatRow>> = {
     ballRule: ownBall,
     measure: gross,
     contest: total,
-    sides: { count: null, balls: 1, players: 1 },
+    sides: individual,
     allowance: { percent: 0, shares: null, source: 'no handicap enters' },
     settings: [],
   },
@@ -43,7 +64,7 @@ export const formatTable: Readonly<Record<FormatName, FormatRow>> = {
     ballRule: ownBall,
     measure: net,
     contest: total,
-    sides: { count: null, balls: 1, players: 1 },
+    sides: individual,
     allowance: { percent: 95, shares: null, source: appendixC },
     settings: handicapSettings,
   },
@@ -51,7 +72,7 @@ export const formatTable: Readonly<Record<FormatName, FormatRow>> = {
     ballRule: ownBall,
     measure: points,
     contest: total,
-    sides: { count: null, balls: 1, players: 1 },
+    sides: individual,
     allowance: { percent: 95, shares: null, source: appendixC },
     settings: handicapSettings,
   },
@@ -59,7 +80,7 @@ export const formatTable: Readonly<Record<FormatName, FormatRow>> = {
     ballRule: ownBall,
     measure: net,
     contest: match,
-    sides: { count: 2, balls: 1, players: 1 },
+    sides: { count: exactly(2), balls: exactly(1), players: exactly(1) },
     allowance: { percent: 100, shares: null, source: appendixC },
     settings: matchSettings,
   },
@@ -67,7 +88,7 @@ export const formatTable: Readonly<Record<FormatName, FormatRow>> = {
     ballRule: betterBall,
     measure: net,
     contest: match,
-    sides: { count: 2, balls: 2, players: 1 },
+    sides: { count: exactly(2), balls: exactly(2), players: exactly(1) },
     allowance: { percent: 90, shares: null, source: appendixC },
     settings: matchSettings,
   },

@@ -67,7 +67,7 @@ function GameSettings({ format, draft, faultAt, onChange }: GameProps) {
 
 /** Who plays whom, where there is a choice. */
 function Sides({ format, draft, faultAt, onChange }: GameProps) {
-  if (formatTable[format].sides.count === null) return null
+  if (formatTable[format].sides.count.max === null) return null
   const ways = waysToSide(format, draft.players)
   const fault = faultAt(format)
   if (ways.length === 0) {

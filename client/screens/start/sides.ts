@@ -10,8 +10,8 @@ export type Sides = readonly (readonly string[])[]
 export function waysToSide(format: FormatName, players: readonly { readonly id: string }[]): readonly Sides[] {
   const ids = players.map(({ id }) => id)
   const { count, balls } = formatTable[format].sides
-  if (count === null) return ids.length === 0 ? [] : [ids.map(id => [id])]
-  if (balls === 1) return ids.flatMap((one, place) => ids.slice(place + 1).map(other => [[one], [other]]))
+  if (count.max === null) return ids.length === 0 ? [] : [ids.map(id => [id])]
+  if (balls.min === 1) return ids.flatMap((one, place) => ids.slice(place + 1).map(other => [[one], [other]]))
   return pairings(ids)
 }
 
@@ -24,7 +24,7 @@ function pairings([first, ...others]: readonly string[]): readonly Sides[] {
 /** How many players the format asks for. */
 export const playersNeeded = (format: FormatName): number => {
   const { count, balls } = formatTable[format].sides
-  return (count ?? 1) * balls
+  return count.min * balls.min
 }
 
 /** "Alder & Cedar v Birch & Rowan" */

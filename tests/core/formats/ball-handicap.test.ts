@@ -16,7 +16,7 @@ const player = (handicap: BallHandicap, parOfRound: number | null = 72): PlayerH
 })
 const methods: GameMethods = {
   ...noMethods,
-  handicapShares: [60, 40],
+  handicapShares: [[60, 40]],
   mixedTees: 'one-tee-par',
   rounding: 'course-handicap-unrounded',
 }
