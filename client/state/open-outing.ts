@@ -1,6 +1,5 @@
 import type { Outing } from '#core/outing/outing.ts'
-import { outingOf } from '#core/outing/outing-of.ts'
-import { resultsOf } from '#core/outing/results-of.ts'
+import { type OutingView, viewAfter, viewOf } from '#core/outing/view.ts'
 import type { DeviceId, LogId } from '#core/values/ids.ts'
 import { isKnownValue } from '#shared/facts.ts'
 import { browserClock } from '../device/browser-clock.ts'
@@ -102,7 +101,7 @@ function publish(engine: Engine): void {
   const before = outingStore.getState()
   const foot: Foot = { ...engine.foot(), canSleep: canSleep() }
   const next: OutingStore = {
-    ...(before.log === holding.record.log && before.state === holding.state ? before : readingOf(holding)),
+    ...viewOfHolding(holding, before),
     log: holding.record.log,
     phase: 'open',
     history: historyOf(holding, before.history),
@@ -113,9 +112,10 @@ function publish(engine: Engine): void {
   if (next.outing) noteTitle(engine, next.outing)
 }
 
-function readingOf({ state }: Holding): Pick<OutingStore, 'state' | 'outing' | 'results'> {
-  const outing = outingOf(state, isKnownValue)
-  return { state, outing, results: resultsOf(outing) }
+function viewOfHolding({ record, state }: Holding, before: OutingStore): OutingView {
+  const { outing, results } = before
+  if (before.log !== record.log || outing === null || results === null) return viewOf(state, isKnownValue)
+  return viewAfter({ state: before.state, outing, results }, state, isKnownValue)
 }
 
 const histories = new WeakMap<Holding['ops'], OutingStore['history']>()

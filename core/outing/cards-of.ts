@@ -6,8 +6,11 @@ import type { BallId } from '#core/values/ids.ts'
 import type { Place } from './facts.ts'
 import type { FactRow, Reading } from './reading.ts'
 
+/** The rows that a card is made of. */
+export type CardRows = Pick<Reading, 'rows'>
+
 /** Every ball's card, and what is late or stray about it. */
-export function settledCards(reading: Reading, balls: Iterable<BallId>): Map<BallId, SettledCard> {
+export function settledCards(reading: CardRows, balls: Iterable<BallId>): Map<BallId, SettledCard> {
   const writings = writingsByBall(reading.rows('score'))
   const places = new Map(reading.rows('place').map(({ parts, value }) => [parts.ball, value]))
   const closes = new Map(reading.rows('closeBall').map(({ parts, value }) => [parts.ball, closedScores(value.scores)]))

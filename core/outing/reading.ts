@@ -84,6 +84,29 @@ function knownOf(all: readonly Standing[], kind: FactKind, isKnown: IsKnownValue
   return known.length === all.length ? all : known
 }
 
+/** The rows of these kinds that name one of the balls: scores, places and closes of balls, which no group's close covers. */
+export function readBalls(
+  state: LogState,
+  isKnown: IsKnownValue,
+  kinds: ReadonlySet<FactKind>,
+  balls: ReadonlySet<BallId>,
+): Pick<Reading, 'rows'> {
+  const rows: FactRow[] = []
+  for (const [key, all] of state.current) {
+    const parts = parseKey(key)
+    if (parts === null || parts.ball === null || !kinds.has(parts.kind) || !balls.has(parts.ball)) continue
+    const standings = knownOf(all, parts.kind, isKnown)
+    const value = standings.at(-1)?.value
+    // Known values have their kind's shape: `isKnown` said so.
+    if (value !== undefined) rows.push({ key, parts, standings, value: value as unknown as FactRow['value'] })
+  }
+  rows.sort((a, b) => (a.key < b.key ? -1 : 1))
+  return {
+    rows: <K extends FactKind>(kind: K) =>
+      rows.filter(({ parts }) => parts.kind === kind) as unknown as readonly FactRow<K>[],
+  }
+}
+
 type Closes = ReadonlyMap<GroupId, ReadonlyMap<string, Json>>
 
 /** What each group's close holds of that group's own facts; scores close with their ball. */

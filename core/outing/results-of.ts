@@ -2,10 +2,10 @@ import { threesAgainstLevel } from '#core/card/level.ts'
 import { type HoleKey, holeKey } from '#core/card/score.ts'
 import { resultOfGame } from '#core/formats/game-of.ts'
 import type { GameResult } from '#core/formats/game-result.ts'
-import type { GameId } from '#core/values/ids.ts'
+import type { BallId, GameId } from '#core/values/ids.ts'
 import { courseHoleOf, gameInputOf, orderOfBall } from './game-input-of.ts'
 import { mainGameOf } from './games-of.ts'
-import type { Ball, Outing } from './outing.ts'
+import type { Ball, Game, Outing } from './outing.ts'
 import type { LevelCard, Results } from './results.ts'
 
 /** Every game and every card's threes, computed. */
@@ -15,6 +15,26 @@ export function resultsOf(outing: Outing): Results {
     games,
     cards: new Map([...outing.balls].map(([id, ball]) => [id, levelCardOf(outing, games, ball)])),
   }
+}
+
+/**
+ * The results after scores of these balls alone, `before` being the view that they changed. What no such score enters is
+ * kept as it is.
+ */
+export function resultsAfter(
+  before: { readonly outing: Outing; readonly results: Results },
+  outing: Outing,
+  balls: ReadonlySet<BallId>,
+): Results {
+  const isIn = ({ sides }: Game): boolean => sides?.some(side => side.some(ball => balls.has(ball))) ?? false
+  const games = new Map(before.results.games)
+  for (const game of outing.games) if (isIn(game)) games.set(game.id, resultOfGame(gameInputOf(outing, game)))
+  const cards = new Map(before.results.cards)
+  for (const id of balls) {
+    const ball = outing.balls.get(id)
+    if (ball !== undefined) cards.set(id, levelCardOf(outing, games, ball))
+  }
+  return { games, cards }
 }
 
 function levelCardOf(outing: Outing, games: ReadonlyMap<GameId, GameResult>, ball: Ball): LevelCard {

@@ -1,0 +1,88 @@
+import type { SettledCard } from '#core/card/settle-card.ts'
+import { type LogState, type Standing, standingsOf } from '#core/log/fold.ts'
+import type { BallId } from '#core/values/ids.ts'
+import { settledCards } from './cards-of.ts'
+import type { FactKind } from './facts.ts'
+import { parseKey } from './keys.ts'
+import type { Outing } from './outing.ts'
+import { outingOf } from './outing-of.ts'
+import { type IsKnownValue, readBalls } from './reading.ts'
+import type { Results } from './results.ts'
+import { resultsAfter, resultsOf } from './results-of.ts'
+
+/** A state of the log, what it means and what it comes to: all that a screen shows. */
+export interface OutingView {
+  readonly state: LogState
+  readonly outing: Outing
+  readonly results: Results
+}
+
+export function viewOf(state: LogState, isKnown: IsKnownValue): OutingView {
+  const outing = outingOf(state, isKnown)
+  return { state, outing, results: resultsOf(outing) }
+}
+
+/**
+ * The view of a later state; the same as `viewOf` gives, to the last digit. Where nothing but scores changed, which is
+ * nearly always, only the cards and the lines that they enter are made new.
+ */
+export function viewAfter(before: OutingView, state: LogState, isKnown: IsKnownValue): OutingView {
+  if (state === before.state) return before
+  const balls = ballsScored(before.state, state, isKnown)
+  if (balls === null) return viewOf(state, isKnown)
+  const outing = outingWithCards(before.outing, cardsOf(state, isKnown, balls))
+  return { state, outing, results: resultsAfter(before, outing, balls) }
+}
+
+/** The balls whose scores differ between two states; null when anything else does. */
+function ballsScored(before: LogState, after: LogState, isKnown: IsKnownValue): Set<BallId> | null {
+  const balls = new Set<BallId>()
+  for (const key of changedKeys(before, after)) {
+    const parts = parseKey(key)
+    if (parts?.kind !== 'score' || parts.ball === null) return null
+    const values = [...standingsOf(before, key), ...standingsOf(after, key)]
+    if (!values.every(({ value }) => isKnown('score', value))) return null
+    balls.add(parts.ball)
+  }
+  return balls
+}
+
+/** A fold keeps the very list of a key that nothing was said about. */
+function changedKeys({ current: before }: LogState, { current: after }: LogState): string[] {
+  const changed: string[] = []
+  let kept = 0
+  for (const [key, standings] of after) {
+    const earlier: readonly Standing[] | undefined = before.get(key)
+    if (earlier !== undefined) kept += 1
+    if (earlier !== standings) changed.push(key)
+  }
+  if (kept < before.size) for (const key of before.keys()) if (!after.has(key)) changed.push(key)
+  return changed
+}
+
+const cardKinds: ReadonlySet<FactKind> = new Set(['score', 'place', 'closeBall'])
+
+const cardsOf = (state: LogState, isKnown: IsKnownValue, balls: ReadonlySet<BallId>): Map<BallId, SettledCard> =>
+  settledCards(readBalls(state, isKnown, cardKinds, balls), balls)
+
+/** Late and stray scores stay in the order of the balls. */
+function outingWithCards(outing: Outing, settled: ReadonlyMap<BallId, SettledCard>): Outing {
+  const cards = new Map(outing.cards)
+  for (const [ball, { card }] of settled) if (cards.has(ball)) cards.set(ball, card)
+  const inOrder = <T extends { readonly ball: BallId }>(
+    list: readonly T[],
+    made: (of: SettledCard) => Omit<T, 'ball'>[],
+  ) =>
+    [...outing.balls.keys()].flatMap(ball => {
+      const own = settled.get(ball)
+      return own === undefined
+        ? list.filter(each => each.ball === ball)
+        : made(own).map(each => ({ ...each, ball }) as T)
+    })
+  return {
+    ...outing,
+    cards,
+    late: inOrder(outing.late, ({ late }) => [...late]),
+    stray: inOrder(outing.stray, ({ stray }) => [...stray]),
+  }
+}
