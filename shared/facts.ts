@@ -2,6 +2,7 @@ import * as z from 'zod/mini'
 import { unholedScores } from '#core/card/score.ts'
 import { formatNames } from '#core/formats/format-names.ts'
 import { holeOutMethods } from '#core/formats/happenings.ts'
+import { playingConditionsValues } from '#core/handicap/playing-conditions.ts'
 import { type FactKind, type FactValues, roles } from '#core/outing/facts.ts'
 import type { BallId, GameId, PlayerId, TeeId } from '#core/values/ids.ts'
 import type { Json } from '#core/values/json.ts'
@@ -19,7 +20,7 @@ const byHole = <S extends z.ZodMiniType>(value: S) => z.array(value).check(z.min
 
 const strokesOnHole = wholeFrom(1, limits.strokesOnHole)
 export const scoreSchema = z.union([strokesOnHole, z.enum(unholedScores)])
-const closedScores = z.array(z.tuple([hole, lap, scoreSchema])).check(z.maxLength(60))
+export const closedScores = z.array(z.tuple([hole, lap, scoreSchema])).check(z.maxLength(60))
 
 const ratings = z.nullable(
   z.strictObject({ courseRatingTenths: wholeFrom(200, 900), slope: wholeFrom(55, 155), par: wholeFrom(27, 90) }),
@@ -41,7 +42,7 @@ const handicap = z.discriminatedUnion('kind', [
   z.strictObject({ kind: z.literal('plain-strokes'), strokes: hcp }),
 ])
 
-const holeAndLap = z.tuple([hole, lap])
+export const holeAndLap = z.tuple([hole, lap])
 const holesAndLaps = z.array(holeAndLap).check(z.maxLength(60))
 
 const place = z.strictObject({
@@ -144,6 +145,9 @@ export const factSchemas = {
   certifiedByPlayer: proves<FactValues['certifiedByPlayer']>()(z.strictObject({ scores: closedScores })),
   certifiedByMarker: proves<FactValues['certifiedByMarker']>()(z.strictObject({ scores: closedScores })),
   ruling: proves<FactValues['ruling']>()(ruling),
+  playingConditions: proves<FactValues['playingConditions']>()(
+    z.strictObject({ strokes: z.literal(playingConditionsValues), reason }),
+  ),
   closeBall: proves<FactValues['closeBall']>()(z.strictObject({ scores: closedScores })),
   closeGroup: proves<FactValues['closeGroup']>()(
     z.strictObject({ facts: z.array(z.tuple([z.string().check(z.maxLength(limits.keyLength)), jsonSchema])) }),

@@ -7,6 +7,7 @@ import { groupId, idOf, personName, textUpTo, wholeFrom } from './atoms.ts'
 import { scoreSchema } from './facts.ts'
 import { gameMethods } from './game-methods.ts'
 import { limits } from './limits.ts'
+import { plainNotes } from './plain-notes.ts'
 import { proves } from './proof.ts'
 
 const ballId = idOf<BallId>()
@@ -114,6 +115,7 @@ export const plainOutingSchema = proves<PlainOuting>()(
     games: z.optional(z.array(game)),
     main: z.optional(idOf<GameId>()),
     scores: z.optional(z.array(scores)),
+    ...plainNotes,
     closed: z.optional(z.array(ballId)),
   }),
 )

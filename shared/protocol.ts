@@ -1,6 +1,7 @@
 /**
  * The version of the wire contract. One line a bump, newest first; the golden JSON Schemas change with it.
- * - 2 (2026-11): formats of the whole table; concessions, agreed results, rulings, absences, certification.
+ * - 2 (2026-11): formats of the whole table; concessions, agreed results, rulings, absences, certification, playing
+ *   conditions.
  * - 1 (2026-11): ops as canonical text, feeds, eras, four verdicts, snapshot in columns.
  */
 export const protocolVersion = 2

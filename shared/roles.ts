@@ -62,6 +62,7 @@ export const rolesTable: Readonly<Record<FactKind, Row>> = {
   certifiedByPlayer: groupAndDesk,
   certifiedByMarker: groupAndDesk,
   ruling: deskAlone,
+  playingConditions: deskAlone,
   closeBall: deskAlone,
   closeGroup: deskAlone,
   invite: { desk: 'any', scorer: 'own grant', viewer: 'no', owner: 'any' },

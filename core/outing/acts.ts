@@ -7,14 +7,10 @@ import type { Json } from '#core/values/json.ts'
 import type { ClosedScore, ScoreRecord } from './facts.ts'
 import { makeKey, parseKey, scoreKey } from './keys.ts'
 import type { Outing } from './outing.ts'
+import type { NewFact } from './stated-fact.ts'
 
 export { defaultGameMethods, gameFacts, type NewGame } from './game-settings.ts'
-
-/** A fact as an act states it, before it knows what it replaces. */
-export interface NewFact {
-  readonly key: string
-  readonly value: Json
-}
+export type { NewFact } from './stated-fact.ts'
 
 /** The facts with everything seen under each key replaced. */
 export const factsReplacing = (state: LogState, facts: readonly NewFact[]): Fact[] =>

@@ -1,10 +1,9 @@
 import { roundFrom } from '#core/card/order-of-play.ts'
 import { must } from '#core/values/assert.ts'
-import type { Json } from '#core/values/json.ts'
-import type { NewFact } from './acts.ts'
-import type { ClosedScore, FactKind, FactValues, Handicap, HoleAndLap, TeeRatings } from './facts.ts'
+import type { Handicap, HoleAndLap, TeeRatings } from './facts.ts'
+import { factsOfNotes } from './facts-of-notes.ts'
 import { defaultGameMethods, gameFacts } from './game-settings.ts'
-import { makeKey, scoreKey } from './keys.ts'
+import { scoreKey } from './keys.ts'
 import {
   ballsOfPlain,
   groupOfScores,
@@ -17,6 +16,8 @@ import {
   type PlainTee,
 } from './plain-file.ts'
 import { methodsNamed } from './plain-methods.ts'
+import { scoresInFile } from './plain-scores.ts'
+import { type NewFact, statedFact } from './stated-fact.ts'
 import { parseIndexTenths, parseTenths } from './tenths.ts'
 
 /** The facts that a plain file without faults states, one act. */
@@ -25,35 +26,31 @@ export function factsOfPlain(file: PlainOuting): NewFact[] {
     ...headFacts(file),
     ...courseFacts(file),
     ...file.players.flatMap(playerFacts),
-    ...ballsOfPlain(file).map(({ id, players }) => fact('ball', { ball: id }, { players })),
+    ...ballsOfPlain(file).map(({ id, players }) => statedFact('ball', { ball: id }, { players })),
     ...file.groups.flatMap(group => groupFacts(file, group)),
     ...(file.games ?? []).flatMap(gameOfPlain),
     ...scoreFacts(file),
-    ...(file.closed ?? []).map(ball => fact('closeBall', { ball }, { scores: closedScores(file, ball) })),
+    ...factsOfNotes(file),
+    ...(file.closed ?? []).map(ball => statedFact('closeBall', { ball }, { scores: scoresInFile(file, ball) })),
   ]
 }
 
-const fact = <K extends FactKind>(kind: K, slots: Parameters<typeof makeKey>[1], value: FactValues[K]): NewFact => ({
-  key: makeKey(kind, slots),
-  value: value as unknown as Json,
-})
-
 const headFacts = (file: PlainOuting): NewFact[] => [
-  ...(file.title === undefined ? [] : [fact('title', {}, file.title)]),
-  ...(file.day === undefined ? [] : [fact('day', {}, file.day)]),
-  fact('length', {}, file.length),
-  fact('rules', {}, file.rules ?? true),
-  ...(file.main === undefined ? [] : [fact('main', {}, file.main)]),
+  ...(file.title === undefined ? [] : [statedFact('title', {}, file.title)]),
+  ...(file.day === undefined ? [] : [statedFact('day', {}, file.day)]),
+  statedFact('length', {}, file.length),
+  statedFact('rules', {}, file.rules ?? true),
+  ...(file.main === undefined ? [] : [statedFact('main', {}, file.main)]),
 ]
 
 const courseFacts = ({ course }: PlainOuting): NewFact[] => [
-  ...(course.name === undefined ? [] : [fact('course', {}, { name: course.name })]),
-  ...course.holes.map((hole, place) => fact('hole', { hole: place + 1 }, hole)),
+  ...(course.name === undefined ? [] : [statedFact('course', {}, { name: course.name })]),
+  ...course.holes.map((hole, place) => statedFact('hole', { hole: place + 1 }, hole)),
   ...(course.tees ?? []).map(teeFact),
 ]
 
 const teeFact = (tee: PlainTee): NewFact =>
-  fact(
+  statedFact(
     'tee',
     { tee: tee.id },
     {
@@ -77,9 +74,9 @@ const ratingsOf = (ratings: PlainRatings | undefined): TeeRatings | null =>
       }
 
 const playerFacts = ({ id, name, tee, handicap }: PlainPlayer): NewFact[] => [
-  fact('player', { player: id }, { name }),
-  ...(handicap === undefined ? [] : [fact('handicap', { player: id }, handicapOfPlain(handicap))]),
-  ...(tee === undefined ? [] : [fact('playerTee', { player: id }, tee)]),
+  statedFact('player', { player: id }, { name }),
+  ...(handicap === undefined ? [] : [statedFact('handicap', { player: id }, handicapOfPlain(handicap))]),
+  ...(tee === undefined ? [] : [statedFact('playerTee', { player: id }, tee)]),
 ]
 
 function handicapOfPlain(handicap: PlainHandicap): Handicap {
@@ -94,10 +91,10 @@ function handicapOfPlain(handicap: PlainHandicap): Handicap {
 function groupFacts(file: PlainOuting, group: PlainGroup): NewFact[] {
   const order = orderOfPlain(file, group)
   return [
-    fact('group', { group: group.id }, { name: group.name }),
-    ...(order === null ? [] : [fact('order', { group: group.id }, order)]),
+    statedFact('group', { group: group.id }, { name: group.name }),
+    ...(order === null ? [] : [statedFact('order', { group: group.id }, order)]),
     ...group.balls.map((ball, place) =>
-      fact('place', { ball }, { group: group.id, position: place + 1, elsewhere: [] }),
+      statedFact('place', { ball }, { group: group.id, position: place + 1, elsewhere: [] }),
     ),
   ]
 }
@@ -127,16 +124,4 @@ function scoreFacts(file: PlainOuting): NewFact[] {
       score === null ? [] : [{ key: scoreKey({ group, ball, hole: place + 1, lap, record }), value: score }],
     )
   })
-}
-
-/** A ball closes with the first of its records that has the hole. */
-function closedScores(file: PlainOuting, ball: string): ClosedScore[] {
-  const closed = new Map<string, ClosedScore>()
-  for (const row of (file.scores ?? []).filter(each => each.ball === ball)) {
-    for (const [place, score] of row.holes.entries()) {
-      const at = `${place + 1}/${row.lap ?? 1}`
-      if (score !== null && !closed.has(at)) closed.set(at, [place + 1, row.lap ?? 1, score])
-    }
-  }
-  return [...closed.values()]
 }

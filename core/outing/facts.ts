@@ -4,6 +4,7 @@ import type { GameMethods } from '#core/formats/game-methods.ts'
 import type { HoleOutMethod } from '#core/formats/happenings.ts'
 import type { HalfIndexMethod } from '#core/handicap/course-handicap.ts'
 import type { MatchStrokesMethod } from '#core/handicap/match-strokes.ts'
+import type { PlayingConditions } from '#core/handicap/playing-conditions.ts'
 import type { AllowanceRounding } from '#core/handicap/playing-handicap.ts'
 import type { BallId, DeviceId, GameId, GroupId, InviteId, PlayerId, RulingId, TeeId } from '#core/values/ids.ts'
 import type { Json } from '#core/values/json.ts'
@@ -11,6 +12,10 @@ import type { Json } from '#core/values/json.ts'
 /** Whose writing a score is: the group's card, the player's marker, or the desk. */
 export const records = ['card', 'marker', 'desk'] as const
 export type ScoreRecord = (typeof records)[number]
+
+/** Who certifies a card. */
+export const certifiers = ['player', 'marker'] as const
+export type Certifier = (typeof certifiers)[number]
 
 export const roles = ['desk', 'scorer', 'viewer', 'owner'] as const
 export type Role = (typeof roles)[number]
@@ -162,6 +167,8 @@ export interface FactValues {
   readonly certifiedByPlayer: { readonly scores: readonly ClosedScore[] }
   readonly certifiedByMarker: { readonly scores: readonly ClosedScore[] }
   readonly ruling: Ruling
+  /** Of the day, in strokes over eighteen holes: what the association gave, never worked out. */
+  readonly playingConditions: { readonly strokes: PlayingConditions; readonly reason: string | null }
   /** A ball's close: the values it closes with. Withdrawn to open it again. */
   readonly closeBall: { readonly scores: readonly ClosedScore[] }
   /** The close of the rest of a group's facts, by key. */

@@ -1,6 +1,6 @@
 import { type HoleKey, holeKey } from '#core/card/score.ts'
-import type { BallId, GameId } from '#core/values/ids.ts'
-import type { FactKind, KeyParts } from './facts.ts'
+import type { BallId, GameId, GroupId } from '#core/values/ids.ts'
+import type { AgreedBetween, FactKind, KeyParts } from './facts.ts'
 import { emptyGameNotes, type GameNotes } from './notes.ts'
 import type { Ball, Game } from './outing.ts'
 import type { FactRow, Reading } from './reading.ts'
@@ -13,6 +13,10 @@ export function gameNotesOf(
 ): Map<GameId, GameNotes> {
   const notes = new Map<GameId, GameNotes>()
   const isIn = (ball: BallId, { group }: KeyParts): boolean => balls.get(ball)?.group === group
+  const saidBy = <T extends AgreedBetween>(parts: KeyParts, results: readonly T[]) =>
+    results
+      .filter(({ between }) => between.some(ball => isIn(ball, parts)))
+      .map(result => ({ ...result, group: parts.group as GroupId }))
   const add = <K extends keyof GameNotes>(parts: KeyParts, list: K, entries: GameNotes[K]): void => {
     const game = gameMeant(games, parts)
     if (game === null || entries.length === 0) return
@@ -31,20 +35,14 @@ export function gameNotesOf(
   each('concededHole', ({ parts, value }, hole, by) => add(parts, 'holeConcessions', [{ by, to: value.to, hole }]))
   each('concededMatch', ({ parts, value }, _, by) => add(parts, 'matchConcessions', [{ by, to: value.to }]))
   each('agreedHole', ({ parts, value }, hole) => {
-    const own = value.results.filter(({ between }) => between.some(ball => isIn(ball, parts)))
+    const said = saidBy(parts, value.results)
     add(
       parts,
       'agreedHoles',
-      own.map(result => ({ ...result, hole })),
+      said.map(result => ({ ...result, hole })),
     )
   })
-  each('agreedResult', ({ parts, value }) =>
-    add(
-      parts,
-      'agreedResults',
-      value.results.filter(({ between }) => between.some(ball => isIn(ball, parts))),
-    ),
-  )
+  each('agreedResult', ({ parts, value }) => add(parts, 'agreedResults', saidBy(parts, value.results)))
   each('press', ({ parts, value }, from) =>
     add(parts, 'presses', isIn(value.by, parts) ? [{ by: value.by, from }] : []),
   )

@@ -45,6 +45,12 @@ function tellApart(games: readonly Draft[]): Game[] {
   })
 }
 
+/** The games that the desk means by an id: the one that has it, else every group's own game that was given it. */
+export function gamesNamed(games: readonly Game[], named: GameId): readonly GameId[] {
+  const ids = games.map(({ id }) => id)
+  return ids.includes(named) ? [named] : ids.filter(id => id.endsWith(`/${named}`))
+}
+
 /** Formats that count each ball's own strokes: the first of them makes the level unless the outing names a game. */
 const countsOwnStrokes: ReadonlySet<FormatName> = new Set(['stroke-play-gross', 'stroke-play-net', 'stableford'])
 

@@ -50,6 +50,7 @@ export const keyPatterns: Readonly<Record<FactKind, readonly string[]>> = {
   certifiedByPlayer: ['g/:group/certified-by-player/:ball'],
   certifiedByMarker: ['g/:group/certified-by-marker/:ball'],
   ruling: ['ruling/:ruling'],
+  playingConditions: ['playing-conditions'],
   closeBall: ['close/ball/:ball'],
   closeGroup: ['close/group/:group'],
   invite: ['invite/:invite'],

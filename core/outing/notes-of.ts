@@ -19,6 +19,7 @@ export function notesOf(reading: Reading, balls: ReadonlyMap<BallId, Ball>, game
     markers: new Map(own('marker').map(({ parts, value }) => [parts.ball as BallId, value])),
     certified: certifiedOf(own('certifiedByPlayer'), own('certifiedByMarker')),
     rulings: reading.rows('ruling').map(({ parts, value }) => ({ id: parts.ruling as RulingId, ruling: value })),
+    playingConditions: reading.rows('playingConditions')[0]?.value ?? null,
   }
 }
 

@@ -1,20 +1,24 @@
 import type { HoleKey } from '#core/card/score.ts'
-import { type Happenings, noHappenings } from '#core/formats/happenings.ts'
-import type { BallId, GameId, PlayerId, RulingId } from '#core/values/ids.ts'
-import type { ClosedScore, Ruling } from './facts.ts'
+import { type AgreedHole, type AgreedResult, type Happenings, noHappenings } from '#core/formats/happenings.ts'
+import type { BallId, GameId, GroupId, PlayerId, RulingId } from '#core/values/ids.ts'
+import type { ClosedScore, FactValues, Ruling } from './facts.ts'
 
-/** What a group noted about one game. */
-export type GameNotes = Pick<
-  Happenings,
-  'strokeConcessions' | 'holeConcessions' | 'matchConcessions' | 'agreedHoles' | 'agreedResults' | 'presses'
->
+/** With the group whose phones say so. */
+type SaidBy<T> = T & { readonly group: GroupId }
+
+/** What groups noted about one game. */
+export interface GameNotes
+  extends Pick<Happenings, 'strokeConcessions' | 'holeConcessions' | 'matchConcessions' | 'presses'> {
+  readonly agreedHoles: readonly SaidBy<AgreedHole>[]
+  readonly agreedResults: readonly SaidBy<AgreedResult>[]
+}
 
 export const emptyGameNotes: GameNotes = {
   strokeConcessions: noHappenings.strokeConcessions,
   holeConcessions: noHappenings.holeConcessions,
   matchConcessions: noHappenings.matchConcessions,
-  agreedHoles: noHappenings.agreedHoles,
-  agreedResults: noHappenings.agreedResults,
+  agreedHoles: [],
+  agreedResults: [],
   presses: noHappenings.presses,
 }
 
@@ -36,4 +40,6 @@ export interface Notes {
   readonly certified: ReadonlyMap<BallId, Certified>
   /** In order of their ids. */
   readonly rulings: readonly { readonly id: RulingId; readonly ruling: Ruling }[]
+  /** As the association gave them; null where nobody has said so. */
+  readonly playingConditions: FactValues['playingConditions'] | null
 }

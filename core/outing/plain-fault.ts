@@ -1,4 +1,5 @@
 import type { Fault } from '#core/values/result.ts'
+import { ballsOfPlain, type PlainOuting } from './plain-file.ts'
 
 /** What can be wrong in a plain file whose shape is right. */
 export const plainFaults = [
@@ -15,6 +16,10 @@ export const plainFaults = [
   'scores twice',
   'two scores closed',
   'not in tenths',
+  'said twice',
+  'other group',
+  'not in the game',
+  'not between these',
 ] as const
 export type PlainFault = Fault<(typeof plainFaults)[number]>
 
@@ -26,6 +31,18 @@ export interface Names {
   readonly groups: ReadonlySet<string>
   readonly games: ReadonlySet<string>
 }
+
+/** What a file's references can name. */
+export const namesIn = (file: PlainOuting): Names => ({
+  players: idsOf(file.players),
+  balls: idsOf(ballsOfPlain(file)),
+  tees: idsOf(file.course.tees),
+  groups: idsOf(file.groups),
+  games: idsOf(file.games),
+})
+
+const idsOf = (list: readonly { readonly id: string }[] | undefined): Set<string> =>
+  new Set((list ?? []).map(({ id }) => id))
 
 /** Faults at those places of a list where the check fails. */
 export const faultsAt = <T>(

@@ -1,5 +1,6 @@
-import { faultsAt, type Names, type PlainFault } from './plain-fault.ts'
-import { ballsOfPlain, type PlainOuting, type PlainRatings } from './plain-file.ts'
+import { faultsAt, type Names, namesIn, type PlainFault } from './plain-fault.ts'
+import type { PlainOuting, PlainRatings } from './plain-file.ts'
+import { faultsOfNotes } from './plain-note-faults.ts'
 import { faultsOfClosed, faultsOfScores } from './plain-score-faults.ts'
 import { parseIndexTenths, parseTenths } from './tenths.ts'
 
@@ -15,19 +16,9 @@ export function faultsOfPlain(file: PlainOuting): PlainFault[] {
     ...faultsOfGames(file, known),
     ...faultsOfScores(file, known),
     ...faultsOfClosed(file, known),
+    ...faultsOfNotes(file, known),
   ]
 }
-
-const idsOf = (list: readonly { readonly id: string }[] | undefined): Set<string> =>
-  new Set((list ?? []).map(({ id }) => id))
-
-const namesIn = (file: PlainOuting): Names => ({
-  players: idsOf(file.players),
-  balls: idsOf(ballsOfPlain(file)),
-  tees: idsOf(file.course.tees),
-  groups: idsOf(file.groups),
-  games: idsOf(file.games),
-})
 
 function faultsOfIds(file: PlainOuting): PlainFault[] {
   const lists = {
@@ -36,6 +27,7 @@ function faultsOfIds(file: PlainOuting): PlainFault[] {
     balls: file.balls,
     groups: file.groups,
     games: file.games,
+    rulings: file.rulings,
   }
   return Object.entries(lists).flatMap(([name, list]) =>
     faultsAt<{ readonly id: string }>(

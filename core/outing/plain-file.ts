@@ -3,12 +3,13 @@ import type { FormatName } from '#core/formats/format-names.ts'
 import type { GameMethods, GameSetting } from '#core/formats/game-methods.ts'
 import type { BallId, GameId, GroupId, PlayerId, TeeId } from '#core/values/ids.ts'
 import type { CourseHole, HoleAndLap, ScoreRecord, Tee } from './facts.ts'
+import type { PlainNotes } from './plain-notes.ts'
 
 /**
  * The plain outing file: what a person writes by hand or another program exports. A field that may be left out says
  * what then holds.
  */
-export interface PlainOuting {
+export interface PlainOuting extends PlainNotes {
   readonly sixThrees: 'outing'
   readonly version: 1
   readonly form: 'plain'
@@ -121,7 +122,11 @@ export interface PlainScores {
 export const ballsOfPlain = (file: PlainOuting): NonNullable<PlainOuting['balls']> =>
   file.balls ?? file.players.map(({ id }) => ({ id: id as string as BallId, players: [id] }))
 
+/** The group that a ball plays in; null for a ball in none. */
+export const groupOfBall = (file: PlainOuting, ball: BallId): GroupId | null =>
+  file.groups.find(({ balls }) => balls.includes(ball))?.id ?? null
+
 /** The group that a row of scores was written in; null for the desk's own and a ball in no group. */
 export function groupOfScores(file: PlainOuting, row: PlainScores): GroupId | null {
-  return row.group ?? file.groups.find(({ balls }) => balls.includes(row.ball))?.id ?? null
+  return row.group ?? groupOfBall(file, row.ball)
 }

@@ -2,7 +2,7 @@ import type { Card, CardScore, ScoreEntry } from '#core/card/card.ts'
 import type { HoleScore, PlayedHole } from '#core/card/score.ts'
 import { groupOfKey } from '#core/log/op.ts'
 import { unreachable } from '#core/values/assert.ts'
-import type { BallId, GameId, TeeId } from '#core/values/ids.ts'
+import type { BallId, TeeId } from '#core/values/ids.ts'
 import type { CourseHole, Handicap, ScoreRecord, Tee, TeeRatings } from './facts.ts'
 import type { Game, Group, Outing, Player } from './outing.ts'
 import type {
@@ -15,17 +15,19 @@ import type {
   PlainScores,
   PlainTee,
 } from './plain-file.ts'
+import { plainGameId } from './plain-id.ts'
 import { namedMethods } from './plain-methods.ts'
+import { plainNotesOf, soundNotes } from './plain-notes-of.ts'
 import { formatIndex, formatTenths } from './tenths.ts'
 
 /**
  * The outing as a plain file; null while its course lacks a hole. A record that itself holds two scores for a hole is
- * blank there, and what is late, stray or newer is left out: the whole form has everything.
+ * blank there, and what is late, stray or newer, or names what is not here, is left out: the whole form has everything.
  */
 export function plainOf(outing: Outing): PlainOuting | null {
   const holes = courseHoles(outing)
   if (holes === null) return null
-  return {
+  const file: PlainOuting = {
     sixThrees: 'outing',
     version: 1,
     form: 'plain',
@@ -38,10 +40,11 @@ export function plainOf(outing: Outing): PlainOuting | null {
     balls: [...outing.balls.values()].map(({ id, players }) => ({ id, players })),
     groups: [...outing.groups.values()].map(plainGroup),
     games: outing.games.flatMap(plainGame),
-    ...(outing.namedMain === null ? {} : { main: plainId(outing.namedMain) }),
+    ...(outing.namedMain === null ? {} : { main: plainGameId(outing.namedMain) }),
     scores: [...outing.cards].flatMap(([ball, card]) => scoresOf(outing, holes.length, ball, card)),
     closed: [...outing.cards].filter(([, card]) => card.isClosed).map(([ball]) => ball),
   }
+  return { ...file, ...soundNotes(plainNotesOf(outing, holes.length), file) }
 }
 
 function courseHoles({ holes }: Outing): CourseHole[] | null {
@@ -49,8 +52,6 @@ function courseHoles({ holes }: Outing): CourseHole[] | null {
   const all = Array.from({ length: count }, (_, place) => holes.get(place + 1) ?? null)
   return all.every(hole => hole !== null) && holes.size === count ? all : null
 }
-
-const plainId = (id: GameId): GameId => id.replace('/', '-') as GameId
 
 const teesOf = (outing: Outing): PlainTee[] => [...outing.tees].map(([id, tee]) => plainTee(id, tee))
 
@@ -103,7 +104,7 @@ const plainGroup = ({ id, name, balls, round, extra }: Group): PlainGroup => ({
 function plainGame(game: Game): PlainGame[] {
   if (game.format === null || game.sides === null) return []
   const plain: PlainGame = {
-    id: plainId(game.id),
+    id: plainGameId(game.id),
     format: game.format,
     sides: game.sides,
     ...(game.group === null ? {} : { group: game.group }),

@@ -103,6 +103,7 @@ export const factExamples: Readonly<Record<FactKind, FactExample>> = {
   marker: { key: 'g/a/marker/birch', values: ['rowan'] },
   certifiedByPlayer: { key: 'g/a/certified-by-player/birch', values: [{ scores: [[1, 1, 4]] }] },
   certifiedByMarker: { key: 'g/a/certified-by-marker/birch', values: [{ scores: [[1, 1, 4]] }] },
+  playingConditions: { key: 'playing-conditions', values: [{ strokes: 3, reason: 'wind' }] },
   ruling: {
     key: 'ruling/first',
     values: [

@@ -104,7 +104,7 @@ function wrongsOf(schema: JsonSchema, value: Json): Wrong[] {
   return [
     ...wrongTypes(types),
     ...(inner.enum || inner.const !== undefined
-      ? [{ what: 'none of the list', value: typeof value === 'string' ? 'zzz' : -1 }]
+      ? [{ what: 'none of the list', value: typeof value === 'string' ? 'zzz' : -99 }]
       : []),
     ...wrongNumbers(inner, value),
     ...wrongTexts(inner, value),
