@@ -1,4 +1,5 @@
 import { commonWords } from './common-words.ts'
+import { gameWords } from './game-words.ts'
 import { golfWords } from './golf-words.ts'
 import { holeWords } from './hole-words.ts'
 import { homeWords } from './home-words.ts'
@@ -10,6 +11,7 @@ import type { Word } from './word.ts'
 export const catalogue = {
   ...commonWords,
   ...golfWords,
+  ...gameWords,
   ...homeWords,
   ...startWords,
   ...holeWords,

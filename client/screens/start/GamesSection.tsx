@@ -1,85 +1,75 @@
-import { type FormatName, formatNames } from '#core/formats/format-names.ts'
-import { formatTable } from '#core/formats/table.ts'
+import type { FormatName } from '#core/formats/format-names.ts'
 import { Choice } from '../../parts/Choice.tsx'
-import { Field } from '../../parts/Field.tsx'
-import { Tick } from '../../parts/Tick.tsx'
 import { say } from '../../words/say.ts'
-import type { GameDraft } from './draft.ts'
-import { GameMethods } from './GameMethods.tsx'
+import { FormatList } from '../games/FormatList.tsx'
+import { GameFields } from '../games/GameFields.tsx'
+import type { GameDraft } from '../games/game-draft.ts'
+import { sidesWords } from '../games/sides.ts'
+import { ballsOfDraft, gamesChosen, namesOf, waysToPartner } from './draft-balls.ts'
 import type { SectionProps } from './section.ts'
-import { playersNeeded, sidesWords, waysToSide } from './sides.ts'
 
-/** The games, any number at once, each with its allowance in sight. */
+/** The games, any number at once, each with its allowance in sight; those chosen come first. */
 export function GamesSection({ draft, change, faultAt }: SectionProps) {
   const changeGame = (format: FormatName, changed: Partial<GameDraft>): void =>
     change({ games: { ...draft.games, [format]: { ...draft.games[format], ...changed } } })
   const none = faultAt('games')
+  const balls = namesOf(draft, ballsOfDraft(draft))
   return (
-    <section className="section" aria-label={say('start-games')}>
-      <h2>{say('start-games')}</h2>
+    <section className="section" aria-label={say('games-title')}>
+      <h2>{say('games-title')}</h2>
+      <WhatIsPlayed draft={draft} change={change} />
       {none && <p className="fault">{none}</p>}
-      {formatNames.map(format => (
-        <div key={format} className="group-box">
-          <Tick label={say(format)} isOn={draft.games[format].isOn} onChange={isOn => changeGame(format, { isOn })} />
-          {draft.games[format].isOn && (
-            <GameSettings
-              format={format}
-              draft={draft}
-              faultAt={faultAt}
-              onChange={changed => changeGame(format, changed)}
-            />
-          )}
-        </div>
+      {gamesChosen(draft).map(format => (
+        <section key={format} className="group-box" aria-label={say(format)}>
+          <h3>{say(format)}</h3>
+          <GameFields
+            format={format}
+            game={draft.games[format]}
+            balls={balls}
+            ballPlayers={draft.ballPlayers}
+            faultAt={faultAt}
+            onChange={changed => changeGame(format, changed)}
+          />
+        </section>
       ))}
+      <h3>{say('games-add')}</h3>
+      <FormatList
+        balls={balls}
+        ballPlayers={draft.ballPlayers}
+        isOn={format => draft.games[format].isOn}
+        onTick={(format, isOn) => changeGame(format, { isOn })}
+      />
     </section>
   )
 }
 
-interface GameProps extends Pick<SectionProps, 'draft' | 'faultAt'> {
-  readonly format: FormatName
-  readonly onChange: (changed: Partial<GameDraft>) => void
-}
-
-function GameSettings({ format, draft, faultAt, onChange }: GameProps) {
-  const game = draft.games[format]
-  const { allowance, settings } = formatTable[format]
+/** Each their own ball, or several with one: which formats there are hangs on it. */
+function WhatIsPlayed({ draft, change }: Pick<SectionProps, 'draft' | 'change'>) {
+  const { players, ballPlayers, partners } = draft
+  if (players.length < 2) return null
+  const sizes = ([1, 2, 3, 4] as const).filter(size => size === 1 || waysToPartner(players, size).length > 0)
+  const ways = waysToPartner(players, ballPlayers)
+  const names = namesOf(
+    draft,
+    players.map(({ id }) => ({ id, players: [id] })),
+  )
   return (
     <>
-      <Sides format={format} draft={draft} faultAt={faultAt} onChange={onChange} />
-      {settings.length === 0 ? (
-        <p className="quiet">{say('start-no-handicaps')}</p>
-      ) : (
-        <>
-          <Field
-            label={say('start-game-allowance', { game: say(format) })}
-            inputMode="numeric"
-            value={game.allowance}
-            onValue={value => onChange({ allowance: value })}
-            fault={faultAt(`${format}-allowance`)}
-            hint={say('start-recommended', { percent: allowance.percent, source: allowance.source })}
-          />
-          <GameMethods format={format} game={game} onChange={onChange} />
-        </>
+      <Choice
+        label={say('games-balls')}
+        value={String(ballPlayers)}
+        options={sizes.map(size => ({ value: String(size), text: say(`games-balls-${size}`) }))}
+        onValue={value => change({ ballPlayers: Number(value), partners: 0 })}
+      />
+      {ballPlayers > 1 && <p className="quiet">{say('games-one-ball-hint')}</p>}
+      {ballPlayers > 1 && ways.length > 1 && (
+        <Choice
+          label={say('games-partners')}
+          value={String(Math.min(partners, ways.length - 1))}
+          options={ways.map((way, place) => ({ value: String(place), text: sidesWords(names, way) }))}
+          onValue={value => change({ partners: Number(value) })}
+        />
       )}
     </>
-  )
-}
-
-/** Who plays whom, where there is a choice. */
-function Sides({ format, draft, faultAt, onChange }: GameProps) {
-  if (formatTable[format].sides.count.max === null) return null
-  const ways = waysToSide(format, draft.players)
-  const fault = faultAt(format)
-  if (ways.length === 0) {
-    return <p className={fault ? 'fault' : 'quiet'}>{say('start-game-players', { n: playersNeeded(format) })}</p>
-  }
-  const chosen = Math.min(draft.games[format].sides, ways.length - 1)
-  return (
-    <Choice
-      label={say('start-game-sides', { game: say(format) })}
-      value={String(chosen)}
-      options={ways.map((sides, place) => ({ value: String(place), text: sidesWords(draft, sides) }))}
-      onValue={value => onChange({ sides: Number(value) })}
-    />
   )
 }

@@ -2,8 +2,8 @@ import { Field } from '../../parts/Field.tsx'
 import { Select } from '../../parts/Select.tsx'
 import { Tick } from '../../parts/Tick.tsx'
 import { say } from '../../words/say.ts'
+import { nameOf } from './draft-balls.ts'
 import type { SectionProps } from './section.ts'
-import { nameOf } from './sides.ts'
 
 /** Where the round starts, under which terms, and whose phone this is. */
 export function RoundSection({ draft, change, faultAt }: SectionProps) {

@@ -3,14 +3,15 @@ import { Link, useLocation } from 'wouter'
 import { useWork } from '../../parts/use-work.ts'
 import { startOuting } from '../../state/actions.ts'
 import { say } from '../../words/say.ts'
+import type { FieldFault } from '../games/game-faults.ts'
 import { paths, tabPath } from '../paths.ts'
 import { CourseSection } from './CourseSection.tsx'
-import { type DraftFault, faultsOfDraft } from './draft-faults.ts'
+import { nameOf } from './draft-balls.ts'
+import { faultsOfDraft } from './draft-faults.ts'
 import { factsOfDraft } from './facts-of-draft.ts'
 import { GamesSection } from './GamesSection.tsx'
 import { PlayersSection } from './PlayersSection.tsx'
 import { RoundSection } from './RoundSection.tsx'
-import { nameOf } from './sides.ts'
 import { useDraft } from './use-draft.ts'
 
 /** The day at the course, by this phone's clock: "2026-05-16". */
@@ -57,7 +58,7 @@ export function StartScreen() {
   )
 }
 
-function FaultList({ faults }: { readonly faults: readonly DraftFault[] }) {
+function FaultList({ faults }: { readonly faults: readonly FieldFault[] }) {
   return (
     <div role="alert">
       {faults.length > 0 && (

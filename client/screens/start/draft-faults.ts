@@ -1,20 +1,14 @@
-import { formatNames } from '#core/formats/format-names.ts'
 import { formatTable } from '#core/formats/table.ts'
 import { parseIndexTenths, parseTenths } from '#core/outing/tenths.ts'
 import { limits } from '#shared/limits.ts'
 import { formatHoles } from '../../words/figures.ts'
 import { say } from '../../words/say.ts'
+import { type FieldFault, faultOfNumber, faultsOfGame } from '../games/game-faults.ts'
 import { type Draft, holesInPlay, type PlayerDraft, type TeeDraft } from './draft.ts'
-import { playersNeeded, waysToSide } from './sides.ts'
-
-/** A field that keeps an outing from starting, by its id, with the sentence that people read. */
-export interface DraftFault {
-  readonly field: string
-  readonly text: string
-}
+import { ballsOfDraft, gamesChosen, namesOf } from './draft-balls.ts'
 
 /** Every field at fault, in the order of the page; empty when the outing can start. */
-export function faultsOfDraft(draft: Draft): readonly DraftFault[] {
+export function faultsOfDraft(draft: Draft): readonly FieldFault[] {
   return [
     ...faultOfText('courseName', say('start-course-name'), draft.courseName, limits.titleLength, true),
     ...faultsOfHoles(draft),
@@ -27,22 +21,15 @@ export function faultsOfDraft(draft: Draft): readonly DraftFault[] {
 
 const unreadable = /[\u0000-\u001f\u007f-\u009f\u061c\u200b-\u200f\u2028-\u202e\u2060-\u206f\ufeff\ufff9-\ufffb]/
 
-function faultOfText(field: string, name: string, text: string, length: number, isNeeded: boolean): DraftFault[] {
+function faultOfText(field: string, name: string, text: string, length: number, isNeeded: boolean): FieldFault[] {
   const trimmed = text.trim()
   if (trimmed === '') return isNeeded ? [{ field, text: say('fault-missing', { field: name }) }] : []
   if (trimmed.length > length) return [{ field, text: say('fault-long', { field: name, n: length }) }]
   return unreadable.test(trimmed) ? [{ field, text: say('fault-text', { field: name }) }] : []
 }
 
-function faultOfNumber(field: string, name: string, text: string, low: number, high: number): DraftFault[] {
-  if (text.trim() === '') return [{ field, text: say('fault-missing', { field: name }) }]
-  const isWhole = /^[+-]?\d+$/.test(text.trim())
-  if (isWhole && Number(text) >= low && Number(text) <= high) return []
-  return [{ field, text: say('fault-number', { field: name, low, high }) }]
-}
-
 /** One sentence names every hole whose stroke index is missing or out of range. */
-function faultsOfHoles(draft: Draft): DraftFault[] {
+function faultsOfHoles(draft: Draft): FieldFault[] {
   const wrong = holesInPlay(draft).flatMap(({ index }, place) =>
     faultOfNumber('', '', index, 1, 18).length > 0 ? [place + 1] : [],
   )
@@ -50,7 +37,7 @@ function faultsOfHoles(draft: Draft): DraftFault[] {
   return wrong.map(hole => ({ field: `hole-${hole}`, text }))
 }
 
-function faultsOfTee(tee: TeeDraft, place: number): DraftFault[] {
+function faultsOfTee(tee: TeeDraft, place: number): FieldFault[] {
   const n = place + 1
   const rating = parseTenths(tee.courseRating.trim())
   const isRating = rating !== null && rating >= 200 && rating <= 900
@@ -65,7 +52,7 @@ function faultsOfTee(tee: TeeDraft, place: number): DraftFault[] {
   ]
 }
 
-function faultsOfPlayer(draft: Draft, player: PlayerDraft, place: number): DraftFault[] {
+function faultsOfPlayer(draft: Draft, player: PlayerDraft, place: number): FieldFault[] {
   const n = place + 1
   const isTwin = draft.players.findIndex(({ name }) => name.trim() === player.name.trim()) < place
   const field = say('start-player-name', { n })
@@ -79,7 +66,7 @@ function faultsOfPlayer(draft: Draft, player: PlayerDraft, place: number): Draft
 }
 
 /** A handicap may stay empty where no game needs one. */
-function faultsOfHandicap(draft: Draft, player: PlayerDraft, n: number): DraftFault[] {
+function faultsOfHandicap(draft: Draft, player: PlayerDraft, n: number): FieldFault[] {
   const at = `${player.id}-figure`
   const field = say(`start-player-${player.kind}`, { n })
   if (player.figure.trim() === '') {
@@ -96,21 +83,12 @@ function faultsOfHandicap(draft: Draft, player: PlayerDraft, n: number): DraftFa
   return [...figure, ...tee]
 }
 
-const needsHandicaps = ({ games }: Draft): boolean =>
-  formatNames.some(format => games[format].isOn && formatTable[format].settings.length > 0)
+const needsHandicaps = (draft: Draft): boolean =>
+  gamesChosen(draft).some(format => formatTable[format].settings.includes('allowancePercent'))
 
-function faultsOfGames(draft: Draft): DraftFault[] {
-  const chosen = formatNames.filter(format => draft.games[format].isOn)
+function faultsOfGames(draft: Draft): FieldFault[] {
+  const chosen = gamesChosen(draft)
   if (chosen.length === 0) return [{ field: 'games', text: say('fault-no-game') }]
-  return chosen.flatMap(format => {
-    const game = say(format)
-    const isSided = waysToSide(format, draft.players).length > 0
-    const players = isSided
-      ? []
-      : [{ field: format, text: say('fault-game-players', { game, n: playersNeeded(format) }) }]
-    const hasAllowance = formatTable[format].settings.length > 0
-    const name = say('start-game-allowance', { game })
-    const allowance = draft.games[format].allowance
-    return [...players, ...(hasAllowance ? faultOfNumber(`${format}-allowance`, name, allowance, 0, 100) : [])]
-  })
+  const balls = namesOf(draft, ballsOfDraft(draft))
+  return chosen.flatMap(format => faultsOfGame(format, draft.games[format], balls, draft.ballPlayers))
 }

@@ -1,6 +1,5 @@
 import { type FormatName, formatNames } from '#core/formats/format-names.ts'
-import type { GameMethods } from '#core/formats/game-methods.ts'
-import { defaultGameMethods } from '#core/outing/game-settings.ts'
+import { type GameDraft, newGameDraft } from '../games/game-draft.ts'
 
 export const handicapKinds = ['index', 'course-handicap', 'plain-strokes'] as const
 export type HandicapKind = (typeof handicapKinds)[number]
@@ -27,15 +26,6 @@ export interface PlayerDraft {
   readonly tee: string
 }
 
-export interface GameDraft {
-  readonly isOn: boolean
-  readonly allowance: string
-  /** All but the allowance, which is as typed. */
-  readonly methods: GameMethods
-  /** Of the ways to make sides that the players give, the one chosen. */
-  readonly sides: number
-}
-
 /** An outing before it starts, as it stands in the fields. */
 export interface Draft {
   readonly title: string
@@ -46,16 +36,15 @@ export interface Draft {
   readonly holes: readonly HoleDraft[]
   readonly tees: readonly TeeDraft[]
   readonly players: readonly PlayerDraft[]
+  /** How many play one ball: 1 where each has their own. */
+  readonly ballPlayers: number
+  /** Of the ways to share balls, the one chosen. */
+  readonly partners: number
   readonly games: Readonly<Record<FormatName, GameDraft>>
   readonly startHole: number
   readonly isUnderRules: boolean
   /** The player who has this phone. */
   readonly phoneOf: string
-}
-
-const makeGame = (format: FormatName): GameDraft => {
-  const methods = defaultGameMethods(format)
-  return { isOn: format === 'stableford', allowance: String(methods.allowancePercent ?? 0), methods, sides: 0 }
 }
 
 export const emptyPlayer = (id: string): PlayerDraft => ({ id, name: '', kind: 'index', figure: '', tee: '' })
@@ -68,7 +57,11 @@ export const emptyDraft: Draft = {
   holes: Array.from({ length: 18 }, () => ({ par: 4, index: '' })),
   tees: [],
   players: [emptyPlayer('p1'), emptyPlayer('p2')],
-  games: Object.fromEntries(formatNames.map(format => [format, makeGame(format)])) as Record<FormatName, GameDraft>,
+  ballPlayers: 1,
+  partners: 0,
+  games: Object.fromEntries(
+    formatNames.map(format => [format, newGameDraft(format, format === 'stableford')]),
+  ) as Record<FormatName, GameDraft>,
   startHole: 1,
   isUnderRules: true,
   phoneOf: 'p1',

@@ -1,18 +1,20 @@
-import { type FormatName, formatNames } from '#core/formats/format-names.ts'
+import type { FormatName } from '#core/formats/format-names.ts'
 import type { NewFact } from '#core/outing/acts.ts'
 import { factsOfPlain } from '#core/outing/facts-of-plain.ts'
 import type { PlainGame, PlainHandicap, PlainOuting, PlainPlayer, PlainTee } from '#core/outing/plain-file.ts'
 import { namedMethods } from '#core/outing/plain-methods.ts'
 import type { BallId, GameId, GroupId, PlayerId, TeeId } from '#core/values/ids.ts'
 import { say } from '../../words/say.ts'
+import { methodsOfDraft } from '../games/game-draft.ts'
+import { waysToSide } from '../games/sides.ts'
 import { type Draft, holesInPlay, type PlayerDraft, type TeeDraft } from './draft.ts'
-import { waysToSide } from './sides.ts'
+import { ballsOfDraft, gamesChosen } from './draft-balls.ts'
 
-/** The facts of a draft without faults: one group, each player's own ball. */
+/** The facts of a draft without faults: one group, with a ball for each player or for partners. */
 export const factsOfDraft = (draft: Draft, day: string): NewFact[] => factsOfPlain(plainOfDraft(draft, day))
 
 function plainOfDraft(draft: Draft, day: string): PlainOuting {
-  const balls = draft.players.map(({ id }) => id as BallId)
+  const balls = ballsOfDraft(draft).map(ball => ({ id: ball.id as BallId, players: ball.players as PlayerId[] }))
   const name = draft.courseName.trim()
   return {
     sixThrees: 'outing',
@@ -28,8 +30,11 @@ function plainOfDraft(draft: Draft, day: string): PlainOuting {
       tees: draft.tees.map(tee => plainTee(tee, draft.length)),
     },
     players: draft.players.map(plainPlayer),
-    groups: [{ id: 'g1' as GroupId, name: say('start-group'), balls, start: draft.startHole }],
-    games: formatNames.filter(format => draft.games[format].isOn).map(format => plainGame(draft, format)),
+    balls,
+    groups: [
+      { id: 'g1' as GroupId, name: say('start-group'), balls: balls.map(({ id }) => id), start: draft.startHole },
+    ],
+    games: gamesChosen(draft).map(format => plainGame(draft, format)),
   }
 }
 
@@ -54,13 +59,13 @@ function plainHandicap(kind: PlayerDraft['kind'], figure: string): PlainHandicap
 }
 
 function plainGame(draft: Draft, format: FormatName): PlainGame {
-  const { allowance, methods, sides } = draft.games[format]
-  const ways = waysToSide(format, draft.players)
-  const chosen = ways[sides] ?? ways[0] ?? []
+  const game = draft.games[format]
+  const ways = waysToSide(format, ballsOfDraft(draft))
+  const chosen = ways[game.sides] ?? ways[0] ?? []
   return {
     id: format as string as GameId,
     format,
     sides: chosen as readonly (readonly BallId[])[],
-    ...namedMethods({ ...methods, allowancePercent: Number(allowance) }),
+    ...namedMethods(methodsOfDraft(game)),
   }
 }

@@ -21,8 +21,9 @@ export function useDraft(): DraftInHand & { readonly forget: () => void } {
 /** A draft of an older shape is left: it is only a convenience. */
 function restoreDraft(): Draft {
   const kept = parseKept(remembered('draft'))
-  const isWhole = kept !== null && Object.keys(emptyDraft).every(field => field in kept)
-  return isWhole ? (kept as unknown as Draft) : emptyDraft
+  return kept !== null && isWhole(kept, emptyDraft) && isWhole(kept.games, emptyDraft.games)
+    ? (kept as unknown as Draft)
+    : emptyDraft
 }
 
 function parseKept(text: string | null): Readonly<Record<string, unknown>> | null {
@@ -33,3 +34,6 @@ function parseKept(text: string | null): Readonly<Record<string, unknown>> | nul
     return null
   }
 }
+
+const isWhole = (kept: unknown, empty: object): boolean =>
+  typeof kept === 'object' && kept !== null && Object.keys(empty).every(field => field in kept)

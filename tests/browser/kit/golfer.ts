@@ -33,9 +33,13 @@ export async function startOuting(page: Page, round: RoundToStart = fourBallAndP
   await expect(page.getByRole('button', { name: `${round.players[0]?.name} more` })).toBeVisible()
 }
 
-/** A game may be on already. */
+/** A game may be on already; it may lie in a family that is closed. */
 async function tick(page: Page, game: string, isOn = true): Promise<void> {
-  await page.getByRole('checkbox', { name: game, exact: true }).setChecked(isOn, { force: true })
+  const box = page.getByRole('checkbox', { name: game, exact: true })
+  for (const family of await page.locator('details.family:not([open]) > summary').all()) {
+    if (!(await box.isVisible())) await family.click()
+  }
+  await box.setChecked(isOn, { force: true })
 }
 
 async function typeCourse(page: Page, length: 9 | 18): Promise<void> {

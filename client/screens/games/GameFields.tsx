@@ -1,0 +1,71 @@
+import type { FormatName } from '#core/formats/format-names.ts'
+import { formatTable } from '#core/formats/table.ts'
+import { Choice } from '../../parts/Choice.tsx'
+import { Field } from '../../parts/Field.tsx'
+import { say } from '../../words/say.ts'
+import { GameMethods } from './GameMethods.tsx'
+import type { GameDraft } from './game-draft.ts'
+import { ballsNeeded, type Named, sidesWords, waysToSide } from './sides.ts'
+
+/** What the fields of one game work on. */
+export interface GameFieldsProps {
+  readonly format: FormatName
+  readonly game: GameDraft
+  readonly balls: readonly Named[]
+  /** How many play one ball. */
+  readonly ballPlayers: number
+  readonly onChange: (changed: Partial<GameDraft>) => void
+  /** The sentence for a field at fault, by the field's id. */
+  readonly faultAt: (field: string) => string | undefined
+}
+
+/** Sides, allowance and methods of one game. */
+export function GameFields(props: GameFieldsProps) {
+  const { format, game, onChange, faultAt } = props
+  const { allowance, settings, contest } = formatTable[format]
+  const name = say(format)
+  return (
+    <>
+      <Sides {...props} />
+      {settings.includes('allowancePercent') ? (
+        <>
+          <Field
+            label={say('game-allowance', { game: name })}
+            inputMode="numeric"
+            value={game.allowance}
+            onValue={value => onChange({ allowance: value })}
+            fault={faultAt(`${format}-allowance`)}
+            hint={say('game-recommended', { percent: allowance.percent, source: allowance.source })}
+          />
+          <p className="quiet">{say(contest.strokes === 'own' ? 'game-strokes-own' : 'game-strokes-difference')}</p>
+        </>
+      ) : (
+        <p className="quiet">{say('game-no-handicaps')}</p>
+      )}
+      <GameMethods {...props} />
+    </>
+  )
+}
+
+/** Who plays whom, where there is a choice. */
+function Sides({ format, game, balls, onChange, faultAt }: GameFieldsProps) {
+  const ways = waysToSide(format, balls)
+  const fault = faultAt(format)
+  if (ways.length === 0) {
+    return <p className={fault ? 'fault' : 'quiet'}>{say('game-needs', { n: ballsNeeded(format) })}</p>
+  }
+  // A single way is said, unless each plays for themselves.
+  const [only] = ways
+  if (ways.length === 1) {
+    return (only?.[0]?.length ?? 1) > 1 || only?.length === 2 ? <p>{sidesWords(balls, only ?? [])}</p> : null
+  }
+  const chosen = Math.min(game.sides, ways.length - 1)
+  return (
+    <Choice
+      label={say('game-sides', { game: say(format) })}
+      value={String(chosen)}
+      options={ways.map((sides, place) => ({ value: String(place), text: sidesWords(balls, sides) }))}
+      onValue={value => onChange({ sides: Number(value) })}
+    />
+  )
+}

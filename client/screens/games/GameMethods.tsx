@@ -1,0 +1,148 @@
+import type { GameSetting } from '#core/formats/game-methods.ts'
+import { mixedTeesMethods, pressMethods } from '#core/formats/game-methods.ts'
+import { skinsMethods } from '#core/formats/skins.ts'
+import { formatTable } from '#core/formats/table.ts'
+import { halfIndexMethods } from '#core/handicap/course-handicap.ts'
+import { foursomesMatchMethods } from '#core/handicap/foursomes-match-strokes.ts'
+import { matchStrokesMethods } from '#core/handicap/match-strokes.ts'
+import { allowanceRoundings } from '#core/handicap/playing-handicap.ts'
+import { Field } from '../../parts/Field.tsx'
+import { say } from '../../words/say.ts'
+import type { GameFieldsProps } from './GameFields.tsx'
+import { MaximumFields } from './MaximumFields.tsx'
+import { OneOf } from './OneOf.tsx'
+import { TieFields } from './TieFields.tsx'
+
+/** The methods where bodies and groups differ: each is right, and each game names its own. */
+export function GameMethods(props: GameFieldsProps) {
+  const { format } = props
+  const settings = formatTable[format].settings.filter(setting => setting !== 'allowancePercent')
+  if (settings.length === 0) return null
+  return (
+    <details>
+      <summary>{say('game-details', { game: say(format) })}</summary>
+      <div className="group-box">
+        {settings.map(setting => (
+          <Method key={setting} setting={setting} {...props} />
+        ))}
+      </div>
+    </details>
+  )
+}
+
+interface MethodProps extends GameFieldsProps {
+  readonly setting: GameSetting
+}
+
+function Method({ setting, ...props }: MethodProps) {
+  const { format, game, onChange } = props
+  const { methods } = game
+  const name = { game: say(format) }
+  const change = (changed: Partial<typeof methods>) => onChange({ methods: { ...methods, ...changed } })
+  switch (setting) {
+    case 'allowancePercent':
+      return null
+    case 'rounding':
+      return (
+        <OneOf
+          label={say('game-rounding', name)}
+          value={methods.rounding}
+          values={allowanceRoundings}
+          textOf={each => say(`rounding-${each}`)}
+          onValue={rounding => change({ rounding })}
+        />
+      )
+    case 'nineHoleIndex':
+      return (
+        <OneOf
+          label={say('game-half-index', name)}
+          value={methods.nineHoleIndex}
+          values={halfIndexMethods}
+          textOf={each => say(`half-index-${each}`)}
+          onValue={nineHoleIndex => change({ nineHoleIndex })}
+        />
+      )
+    case 'matchStrokes':
+      return (
+        <OneOf
+          label={say('game-match-strokes', name)}
+          value={methods.matchStrokes}
+          values={matchStrokesMethods}
+          textOf={each => say(`match-strokes-${each}`)}
+          onValue={matchStrokes => change({ matchStrokes })}
+        />
+      )
+    case 'sideStrokes':
+      return (
+        <OneOf
+          label={say('game-side-strokes', name)}
+          value={methods.sideStrokes}
+          values={foursomesMatchMethods}
+          textOf={each => say(`side-strokes-${each}`)}
+          onValue={sideStrokes => change({ sideStrokes })}
+        />
+      )
+    case 'mixedTees':
+      return (
+        <OneOf
+          label={say('game-mixed-tees', name)}
+          value={methods.mixedTees}
+          values={mixedTeesMethods}
+          textOf={each => say(`mixed-tees-${each}`)}
+          onValue={mixedTees => change({ mixedTees })}
+        />
+      )
+    case 'skins':
+      return (
+        <OneOf
+          label={say('game-skins', name)}
+          value={methods.skins}
+          values={skinsMethods}
+          textOf={each => say(`skins-${each}`)}
+          onValue={skins => change({ skins })}
+        />
+      )
+    case 'presses':
+      return (
+        <OneOf
+          label={say('game-presses', name)}
+          value={methods.presses}
+          values={pressMethods}
+          textOf={each => say(`presses-${each}`)}
+          onValue={presses => change({ presses })}
+        />
+      )
+    case 'handicapShares':
+      return <SharesField {...props} />
+    case 'countingBalls':
+      return <CountingField {...props} />
+    case 'maximumScore':
+      return <MaximumFields {...props} />
+    case 'ties':
+      return <TieFields game={say(format)} ties={methods.ties} onTies={ties => change({ ties })} />
+  }
+}
+
+function SharesField({ format, game, ballPlayers, onChange, faultAt }: GameFieldsProps) {
+  return (
+    <Field
+      label={say('game-shares', { game: say(format) })}
+      value={game.shares[ballPlayers] ?? ''}
+      onValue={text => onChange({ shares: { ...game.shares, [ballPlayers]: text } })}
+      hint={say('game-shares-hint')}
+      fault={faultAt(`${format}-shares`)}
+    />
+  )
+}
+
+function CountingField({ format, game, onChange, faultAt }: GameFieldsProps) {
+  return (
+    <Field
+      label={say('game-counting', { game: say(format) })}
+      value={game.counting}
+      onValue={counting => onChange({ counting })}
+      hint={say('game-counting-hint')}
+      fault={faultAt(`${format}-counting`)}
+    />
+  )
+}

@@ -1,0 +1,42 @@
+import { type FormatName, formatNames } from '#core/formats/format-names.ts'
+import { say } from '../../words/say.ts'
+import { fitsBalls } from '../games/families.ts'
+import { type Named, type Sides, waysToPart } from '../games/sides.ts'
+import type { Draft, PlayerDraft } from './draft.ts'
+
+/** A ball of the outing to come: its players by id. */
+export interface BallDraft {
+  readonly id: string
+  readonly players: readonly string[]
+}
+
+/** Every way to make balls of so many players with nobody left over. */
+export function waysToPartner(players: readonly PlayerDraft[], ballPlayers: number): readonly Sides[] {
+  if (players.length === 0 || players.length % ballPlayers !== 0) return []
+  const sizes = Array<number>(players.length / ballPlayers).fill(ballPlayers)
+  return waysToPart(
+    players.map(({ id }) => id),
+    sizes,
+  )
+}
+
+/** Each player's own ball with the player's id, or the balls of the partners chosen. */
+export function ballsOfDraft({ players, ballPlayers, partners }: Draft): readonly BallDraft[] {
+  if (ballPlayers === 1) return players.map(({ id }) => ({ id, players: [id] }))
+  const ways = waysToPartner(players, ballPlayers)
+  const way = ways[partners] ?? ways[0] ?? []
+  return way.map((side, place) => ({ id: `b${place + 1}`, players: side }))
+}
+
+/** The balls by their players' names: "Alder & Cedar". */
+export const namesOf = ({ players }: Draft, balls: readonly BallDraft[]): readonly Named[] =>
+  balls.map(ball => ({ id: ball.id, name: ball.players.map(id => nameOf(players, id)).join(' & ') }))
+
+/** The games that are on and played with these balls, in the order of the list of formats. */
+export const gamesChosen = ({ games, ballPlayers }: Draft): readonly FormatName[] =>
+  formatNames.filter(format => games[format].isOn && fitsBalls(format, ballPlayers))
+
+export function nameOf(players: readonly PlayerDraft[], id: string): string {
+  const place = players.findIndex(player => player.id === id)
+  return players[place]?.name.trim() || say('start-player-n', { n: place + 1 })
+}

@@ -1,0 +1,67 @@
+import { describe, expect, test } from 'vitest'
+import { familyOf, formatsFitting } from '#client/screens/games/families.ts'
+import { sidesWords, waysToPart, waysToSide } from '#client/screens/games/sides.ts'
+
+const balls = ['Alder', 'Birch', 'Cedar', 'Rowan'].map(name => ({ id: name, name }))
+const none = () => false
+
+describe('the ways to make sides', () => {
+  test('of one size stand in no order, and nobody is left out who need not be', () => {
+    expect(waysToPart(['a', 'b', 'c', 'd'], [2, 2])).toEqual([
+      [
+        ['a', 'b'],
+        ['c', 'd'],
+      ],
+      [
+        ['a', 'c'],
+        ['b', 'd'],
+      ],
+      [
+        ['a', 'd'],
+        ['b', 'c'],
+      ],
+    ])
+    expect(waysToPart(['a', 'b', 'c'], [1, 2])).toHaveLength(3)
+    expect(waysToPart(['a', 'b', 'c'], [2, 2])).toEqual([])
+  })
+
+  test('a whole field plays each for themselves in one way', () => {
+    expect(waysToSide('stableford', balls)).toEqual([[['Alder'], ['Birch'], ['Cedar'], ['Rowan']]])
+  })
+
+  test('are read with every side named', () => {
+    expect(
+      sidesWords(balls, [
+        ['Alder', 'Cedar'],
+        ['Birch', 'Rowan'],
+      ]),
+    ).toBe('Alder & Cedar v Birch & Rowan')
+    expect(sidesWords(balls, [['Alder'], ['Birch'], ['Cedar']])).toBe('Alder v Birch v Cedar')
+  })
+})
+
+describe('the formats to choose from', () => {
+  const listed = (count: number, ballPlayers = 1) =>
+    formatsFitting(balls.slice(0, count), ballPlayers, none).flatMap(({ formats }) => formats)
+
+  test('are those that the players fit', () => {
+    expect(listed(1)).not.toContain('singles-match')
+    expect(listed(2)).toContain('singles-match')
+    expect(listed(2)).not.toContain('four-ball-match')
+    expect(listed(4)).toContain('four-ball-match')
+  })
+
+  test('with one ball of two leave out what counts own balls', () => {
+    expect(listed(2, 2)).not.toContain('stableford')
+  })
+
+  test('keep one that is chosen, so that it can be taken away', () => {
+    const shown = formatsFitting(balls.slice(0, 2), 1, format => format === 'four-ball-match')
+    expect(shown.flatMap(({ formats }) => formats)).toContain('four-ball-match')
+  })
+
+  test('lie in families of the trade', () => {
+    expect(familyOf('stableford')).toBe('own-ball')
+    expect(familyOf('four-ball-match')).toBe('pairs')
+  })
+})
