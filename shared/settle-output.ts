@@ -1,7 +1,7 @@
 import * as z from 'zod/mini'
 import { unholedScores } from '#core/card/score.ts'
 import { formatNames } from '#core/formats/format-names.ts'
-import { gameGaps } from '#core/formats/game-result.ts'
+import { gameGaps, matchEndings, matchHoleReasons, voidReasons } from '#core/formats/game-result.ts'
 import { records } from '#core/outing/facts.ts'
 import type { SettleOutput } from '#core/outing/settle-output.ts'
 import { factSchemas, jsonSchema } from './facts.ts'
@@ -75,6 +75,7 @@ const match = z.strictObject({
   sides: z.array(texts),
   names: z.array(texts),
   text,
+  line: text,
   leader: side,
   winner: side,
   lead: whole,
@@ -83,14 +84,19 @@ const match = z.strictObject({
   gaps: whole,
   isDormie: z.boolean(),
   isFinished: z.boolean(),
+  decidedBy: z.nullable(z.enum(matchEndings)),
+  strokes: z.array(z.strictObject({ ball: text, strokes: whole })),
   holes: z.array(
     z.extend(hole, {
       result: z.nullable(winOrLoss),
       outcomes: z.array(winOrLoss),
+      reason: z.nullable(z.enum(matchHoleReasons)),
+      by: texts,
       values: z.array(z.strictObject(sideHole)),
     }),
   ),
   unsettled: z.array(hole),
+  voids: z.array(z.extend(hole, { by: text, reason: z.enum(voidReasons) })),
 })
 
 const game = z.discriminatedUnion('kind', [

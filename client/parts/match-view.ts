@@ -1,5 +1,5 @@
 import type { MatchHoleResult, MatchLine } from '#core/formats/game-result.ts'
-import { formatMatchResult, type MatchState } from '#core/formats/match-state.ts'
+import { formatMatchResult, type MatchResult, type MatchState } from '#core/formats/match-state.ts'
 import type { Outing } from '#core/outing/outing.ts'
 import type { BallId } from '#core/values/ids.ts'
 import { formatList } from '../words/figures.ts'
@@ -11,9 +11,22 @@ export const sideName = (outing: Outing, side: readonly BallId[]): string =>
 
 /** How the match stands, from nobody's view: "2 up", "all square", "won 3 & 2", "halved". */
 export function standOf(state: MatchState): string {
-  if (state.result?.kind === 'halved') return say('halved')
-  if (state.result) return say('won-by', { result: formatMatchResult(state.result) })
+  if (state.result) return resultWords(state.result)
   return state.lead === 0 ? say('all-square') : say('n-up', { n: state.lead })
+}
+
+function resultWords(result: MatchResult): string {
+  switch (result.kind) {
+    case 'halved':
+    case 'both-disqualified':
+      return say(result.kind)
+    case 'conceded':
+    case 'disqualified':
+    case 'agreed':
+      return say(`won-${result.kind}`)
+    default:
+      return say('won-by', { result: formatMatchResult(result) })
+  }
 }
 
 /** "11 to play", with "dormie" where it is; empty when the match is over. */

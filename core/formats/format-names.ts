@@ -5,6 +5,12 @@ export const formatNames = [
   'stableford',
   'singles-match',
   'four-ball-match',
+  'three-ball-match',
+  'three-ball-match-from-lowest',
+  'best-ball-match',
+  'foursomes-match',
+  'greensomes-match',
+  'chapman-match',
 ] as const
 
 export type FormatName = (typeof formatNames)[number]

@@ -20,12 +20,16 @@ function gapsOfSides({ sides, balls }: GameInput, { sides: shape }: FormatRow): 
   if (sides === null || sides.length === 0) return [gap('no sides')]
   if (!isWithin(sides.length, shape.count)) return [gap('wrong sides')]
   if (sides.some(side => !isWithin(side.length, shape.balls))) return [gap('wrong sides')]
+  if (shape.isOneAgainstSeveral && !isOneAgainstSeveral(sides)) return [gap('wrong sides')]
   const all = sides.flat()
   const wrong = all.filter(
     (ball, place) => !isWithin(balls.get(ball)?.handicaps.length ?? 0, shape.players) || all.indexOf(ball) !== place,
   )
   return [...new Set(wrong)].map(ball => gap('wrong sides', ball))
 }
+
+const isOneAgainstSeveral = (sides: readonly (readonly BallId[])[]): boolean =>
+  sides.filter(side => side.length === 1).length === 1
 
 const isWithin = (n: number, { min, max }: Range): boolean => n >= min && (max === null || n <= max)
 

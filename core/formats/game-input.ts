@@ -59,6 +59,8 @@ export interface SoundGame {
   readonly sides: readonly (readonly BallId[])[]
   readonly balls: ReadonlyMap<BallId, SoundBall>
   readonly strokes: ReadonlyMap<BallId, BallStrokes>
+  /** The strokes given where these balls alone make a match. */
+  readonly strokesBetween: (balls: readonly BallId[]) => ReadonlyMap<BallId, BallStrokes>
   readonly methods: GameMethods
   readonly happenings: Happenings
   /** Balls whose sides are left out, and why. */

@@ -1,8 +1,9 @@
 import { must } from '#core/values/assert.ts'
+import { fraction } from '#core/values/fraction.ts'
 import type { BallId } from '#core/values/ids.ts'
 import { ballHandicap } from './ball-handicap.ts'
 import { gapsOfBalls, gapsOfGame } from './game-gaps.ts'
-import type { GameInput, InputBall, SoundBall, SoundGame } from './game-input.ts'
+import type { Contest, GameInput, InputBall, SoundBall, SoundGame } from './game-input.ts'
 import type { BallStrokes, GameGap, GameResult } from './game-result.ts'
 import {
   ballStrokes,
@@ -28,7 +29,6 @@ export function resultOfGame(input: GameInput): GameResult {
   if (gaps.length > 0 || isShort) return { kind: 'gap', game, format, gaps: [...gaps, ...ballGaps] }
   const balls = soundBalls(input, sides.flat())
   const { ballRule, measure } = row
-  const strokes = strokesOf(input, row, balls)
   const { methods, happenings } = input
   const sound: SoundGame = {
     game,
@@ -37,7 +37,8 @@ export function resultOfGame(input: GameInput): GameResult {
     measure,
     sides,
     balls,
-    strokes,
+    strokes: strokesOf(input, row, balls, row.contest.strokes),
+    strokesBetween: these => strokesOf(input, row, only(balls, these), 'difference'),
     methods,
     happenings,
     gaps: ballGaps,
@@ -63,12 +64,20 @@ function soundBalls(input: GameInput, balls: readonly BallId[]): Map<BallId, Sou
   )
 }
 
-function strokesOf(input: GameInput, row: FormatRow, balls: ReadonlyMap<BallId, SoundBall>): Map<BallId, BallStrokes> {
+const only = (balls: ReadonlyMap<BallId, SoundBall>, these: readonly BallId[]): Map<BallId, SoundBall> =>
+  new Map([...balls].filter(([ball]) => these.includes(ball)))
+
+function strokesOf(
+  input: GameInput,
+  row: FormatRow,
+  balls: ReadonlyMap<BallId, SoundBall>,
+  given: Contest['strokes'],
+): Map<BallId, BallStrokes> {
   if (!row.measure.isNet) return new Map([...balls].map(([ball, { order }]) => [ball, noStrokes(order)]))
   const methods = strokeMethodsOf(input.methods, row.sides.players.min)
-  const handicaps = [...balls.keys()].map(ball => knownHandicap(input, ball))
+  const handicaps = [...balls.keys()].map(ball => knownHandicap(input, ball, given))
   const own = handicaps.map(handicap => ownStrokes(handicap, methods))
-  const strokes = row.contest.strokes === 'own' ? own : strokesGiven(handicaps, methods)
+  const strokes = given === 'own' ? own : strokesGiven(handicaps, methods)
   return new Map(
     [...balls].map(([ball, { order }], place) => [
       ball,
@@ -77,8 +86,13 @@ function strokesOf(input: GameInput, row: FormatRow, balls: ReadonlyMap<BallId, 
   )
 }
 
-function knownHandicap(input: GameInput, ball: BallId): KnownHandicap {
+/** A handicap declared too low in a match is what its ball plays off: Rules of Golf, rule 3.2c(1); 2019 and 2023. */
+function knownHandicap(input: GameInput, ball: BallId, given: Contest['strokes']): KnownHandicap {
   const handicap = ballHandicap(inputBall(input, ball).handicaps, input.methods)
   if (handicap.kind === 'gap') throw new Error('a game with a gap is not computed')
-  return handicap
+  const declared = given === 'own' ? undefined : input.happenings.playsOff.get(ball)
+  if (declared === undefined) return handicap
+  return handicap.kind === 'plain'
+    ? { kind: 'plain', strokes: declared }
+    : { kind: 'course', exact: fraction(declared) }
 }

@@ -65,16 +65,55 @@ export interface TotalLine {
 /** A hole of a match from the first side's view; null while open, `two` while two scores leave it open. */
 export type MatchHoleResult = 1 | 0 | -1 | null | { readonly two: readonly (1 | 0 | -1)[] }
 
+export type MatchSides = readonly [readonly BallId[], readonly BallId[]]
+
+/** Why a hole of a match went as it did. */
+export const matchHoleReasons = [
+  'lower',
+  'level',
+  'only-holed',
+  'none-holed',
+  'conceded',
+  'agreed',
+  'penalty',
+  'out-of-play',
+] as const
+export type MatchHoleReason = (typeof matchHoleReasons)[number]
+
+export interface MatchHoleLine {
+  readonly key: HoleKey
+  readonly values: readonly [SideHole, SideHole]
+  /** Null with the reason `out-of-play` is a hole that the match does not have. */
+  readonly result: MatchHoleResult
+  /** Null while open. */
+  readonly reason: MatchHoleReason | null
+  /** Whose scores, concession or penalty made it. */
+  readonly balls: readonly BallId[]
+}
+
+export const matchEndings = ['play', 'agreed', 'conceded', 'disqualified'] as const
+export type MatchEnding = (typeof matchEndings)[number]
+
+/** A concession that has no effect. */
+export const voidReasons = ['hole-already-decided', 'agreed-otherwise'] as const
+export interface VoidConcession {
+  readonly hole: HoleKey
+  readonly by: BallId
+  readonly reason: (typeof voidReasons)[number]
+}
+
 export interface MatchLine {
-  readonly sides: readonly [readonly BallId[], readonly BallId[]]
-  /** In the group's order of play, scheduled holes only. */
-  readonly holes: readonly {
-    readonly key: HoleKey
-    readonly result: MatchHoleResult
-    readonly values: readonly [SideHole, SideHole]
-  }[]
+  readonly sides: MatchSides
+  /** In the group's order of play; extra holes as far as the match went on them. */
+  readonly holes: readonly MatchHoleLine[]
+  /** Of this match: three balls may have another difference in each. */
+  readonly strokes: ReadonlyMap<BallId, BallStrokes>
   readonly state: MatchState
+  /** Null while the match is open. */
+  readonly decidedBy: MatchEnding | null
+  /** Holes with two scores, or told in two ways. */
   readonly unsettled: readonly HoleKey[]
+  readonly voids: readonly VoidConcession[]
 }
 
 /** One format over an outing's scores, computed from its settings and nothing else. */

@@ -14,6 +14,9 @@ export type MatchResult =
   | { readonly kind: 'won-on-last-hole'; readonly winner: MatchSide; readonly by: number }
   | { readonly kind: 'won-on-extra-hole'; readonly winner: MatchSide; readonly by: 1; readonly hole: number }
   | { readonly kind: 'halved' }
+  /** Without holes up and left: given up, won by a disqualification, or agreed. */
+  | { readonly kind: 'conceded' | 'disqualified' | 'agreed'; readonly winner: MatchSide }
+  | { readonly kind: 'both-disqualified' }
 
 /** Where a match stands after the holes that are known and count. */
 export interface MatchState {
@@ -49,11 +52,12 @@ export function matchHole(netA: SideNet, netB: SideNet): MatchHole {
  * The state of a match from its holes in order of play. It is won when one side is up by more holes than are still to
  * play, and what stands after that hole is ignored; a hole not known counts as still to play, so a winner named with a
  * gap stays the winner whatever the gap turns out to be. Holes beyond the schedule are extra holes: a list that has any,
- * known or not, leaves a level match open, while a list that ends with the schedule leaves it halved.
+ * known or not, leaves a level match open, while a list that ends with the schedule leaves it halved. `adjustment` is
+ * holes up for side A by rulings on the match as a whole.
  * Source: Rules of Golf, rule 3.2a; R&A and USGA; 2019 and 2023. Dormie is a trade term, defined until 2019 in rule 2-1.
  */
-export function matchStateOf(holes: readonly MatchHole[], scheduledHoles: number): MatchState {
-  const tally = tallyUntilDecided(holes.slice(0, scheduledHoles), scheduledHoles)
+export function matchStateOf(holes: readonly MatchHole[], scheduledHoles: number, adjustment = 0): MatchState {
+  const tally = tallyUntilDecided(holes.slice(0, scheduledHoles), scheduledHoles, adjustment)
   const toPlay = scheduledHoles - tally.played
   const level = tally.up === 0 && toPlay === 0
   if (level && holes.length > scheduledHoles) return extraHolesState(holes.slice(scheduledHoles), scheduledHoles)
@@ -84,7 +88,12 @@ export function formatMatchResult(result: MatchResult): string {
     case 'won-on-extra-hole':
       return `${result.by} up`
     case 'halved':
-      return 'halved'
+    case 'conceded':
+    case 'disqualified':
+    case 'agreed':
+      return result.kind
+    case 'both-disqualified':
+      return 'both disqualified'
     default:
       return unreachable(result)
   }
@@ -102,8 +111,8 @@ interface Tally {
   readonly gaps: number
 }
 
-function tallyUntilDecided(holes: readonly MatchHole[], scheduledHoles: number): Tally {
-  let tally: Tally = { up: 0, played: 0, gaps: 0 }
+function tallyUntilDecided(holes: readonly MatchHole[], scheduledHoles: number, adjustment: number): Tally {
+  let tally: Tally = { up: adjustment, played: 0, gaps: 0 }
   for (const [position, hole] of holes.entries()) {
     if (hole === null) continue
     tally = { up: tally.up + hole, played: tally.played + 1, gaps: position - tally.played }

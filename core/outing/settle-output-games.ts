@@ -1,6 +1,6 @@
 import type { FormatName } from '#core/formats/format-names.ts'
 import type { GameMethods } from '#core/formats/game-methods.ts'
-import type { GameGap } from '#core/formats/game-result.ts'
+import type { GameGap, MatchEnding, MatchHoleReason, VoidConcession } from '#core/formats/game-result.ts'
 import type { MatchSide } from '#core/formats/match-state.ts'
 
 export interface SettledHole {
@@ -65,6 +65,10 @@ export interface SettledMatchHole extends SettledHole {
   readonly result: 1 | 0 | -1 | null
   /** What each choice between two scores would make of it. */
   readonly outcomes: readonly (1 | 0 | -1)[]
+  /** Null while open; a hole out of play without a result is not part of the match. */
+  readonly reason: MatchHoleReason | null
+  /** The balls whose scores, concession or penalty made it. */
+  readonly by: readonly string[]
   readonly values: readonly SettledSideHole[]
 }
 
@@ -73,6 +77,8 @@ export interface SettledMatch {
   readonly names: readonly (readonly string[])[]
   /** "2 up", "3 & 2", "all square", "halved". */
   readonly text: string
+  /** "2 up, 4 to play", "dormie 2", "won 3 & 2", "won at the 19th". */
+  readonly line: string
   /** A is the first side. */
   readonly leader: MatchSide | null
   readonly winner: MatchSide | null
@@ -83,8 +89,14 @@ export interface SettledMatch {
   readonly gaps: number
   readonly isDormie: boolean
   readonly isFinished: boolean
+  readonly decidedBy: MatchEnding | null
+  /** Given in this match. */
+  readonly strokes: readonly { readonly ball: string; readonly strokes: number }[]
+  /** Extra holes too, as far as the match went on them. */
   readonly holes: readonly SettledMatchHole[]
   readonly unsettled: readonly SettledHole[]
+  /** Concessions without effect. */
+  readonly voids: readonly (SettledHole & { readonly by: string; readonly reason: VoidConcession['reason'] })[]
 }
 
 export type SettledGame =

@@ -1,6 +1,6 @@
 import type { HoleKey } from '#core/card/score.ts'
 import type { BallStrokes, GameResult, MatchLine, SideHole, TotalLine } from '#core/formats/game-result.ts'
-import { formatMatchState } from '#core/formats/match-text.ts'
+import { formatMatchLine, formatMatchState } from '#core/formats/match-text.ts'
 import { must, unreachable } from '#core/values/assert.ts'
 import { formatDecimal } from '#core/values/decimal.ts'
 import { type Fraction, roundHalfUp } from '#core/values/fraction.ts'
@@ -114,25 +114,34 @@ const settledLine = (outing: Outing, line: TotalLine): SettledLine => ({
   unsettled: line.unsettled.map(settledHole),
 })
 
-const settledMatch = (outing: Outing, { sides, state, holes, unsettled }: MatchLine): SettledMatch => ({
-  sides,
-  names: sides.map(side => namesOf(outing, side)),
-  text: formatMatchState(state),
-  leader: state.leader,
-  winner: state.winner,
-  lead: state.lead,
-  holesPlayed: state.holesPlayed,
-  toPlay: state.toPlay,
-  gaps: state.gaps,
-  isDormie: state.dormie,
-  isFinished: state.result !== null,
-  holes: holes.map(matchHole),
-  unsettled: unsettled.map(settledHole),
-})
+function settledMatch(outing: Outing, line: MatchLine): SettledMatch {
+  const { sides, state } = line
+  return {
+    sides,
+    names: sides.map(side => namesOf(outing, side)),
+    text: formatMatchState(state),
+    line: formatMatchLine(state),
+    leader: state.leader,
+    winner: state.winner,
+    lead: state.lead,
+    holesPlayed: state.holesPlayed,
+    toPlay: state.toPlay,
+    gaps: state.gaps,
+    isDormie: state.dormie,
+    isFinished: state.result !== null,
+    decidedBy: line.decidedBy,
+    strokes: [...line.strokes].map(([ball, { strokes }]) => ({ ball, strokes })),
+    holes: line.holes.map(matchHole),
+    unsettled: line.unsettled.map(settledHole),
+    voids: line.voids.map(({ hole, by, reason }) => ({ ...settledHole(hole), by, reason })),
+  }
+}
 
-const matchHole = ({ key, result, values }: MatchLine['holes'][number]): SettledMatchHole => ({
+const matchHole = ({ key, result, reason, balls, values }: MatchLine['holes'][number]): SettledMatchHole => ({
   ...settledHole(key),
   result: typeof result === 'number' ? result : null,
   outcomes: typeof result === 'object' && result !== null ? result.two : [],
+  reason,
+  by: balls,
   values: values.map(sideHole),
 })

@@ -17,10 +17,11 @@ export type Sides = readonly (readonly string[])[]
  */
 export function waysToSide(format: FormatName, balls: readonly { readonly id: string }[]): readonly Sides[] {
   const ids = balls.map(({ id }) => id)
-  const { count, balls: size } = formatTable[format].sides
+  const { count, balls: size, isOneAgainstSeveral } = formatTable[format].sides
   // A whole field has one way alone to play each for themselves.
   if (count.max === null && size.max === 1) return ids.length < count.min ? [] : [ids.map(id => [id])]
-  const tuples = sizesOf(count, size, ids.length)
+  const all = sizesOf(count, size, ids.length)
+  const tuples = isOneAgainstSeveral ? all.filter(([smallest, next = 1]) => smallest === 1 && next > 1) : all
   const most = Math.max(0, ...tuples.map(sumOf))
   return tuples.filter(sizes => sumOf(sizes) === most).flatMap(sizes => waysToPart(ids, sizes))
 }
@@ -65,8 +66,8 @@ function choicesOf(ids: readonly string[], size: number): readonly (readonly str
 
 /** How many balls the format asks for. */
 export const ballsNeeded = (format: FormatName): number => {
-  const { count, balls } = formatTable[format].sides
-  return count.min * balls.min
+  const { count, balls, isOneAgainstSeveral } = formatTable[format].sides
+  return isOneAgainstSeveral ? 1 + (count.min - 1) * 2 : count.min * balls.min
 }
 
 /** "Alder & Cedar v Birch & Rowan" */

@@ -1,55 +1,43 @@
-import type { HoleKey } from '#core/card/score.ts'
 import type { Contest, SoundGame } from '#core/formats/game-input.ts'
-import type { GameResult, MatchHoleResult, MatchLine, SideHole } from '#core/formats/game-result.ts'
-import { matchHole, matchStateOf, type SideNet } from '#core/formats/match-state.ts'
-import { isUnsettled, sideHoleOf } from '#core/formats/side-hole.ts'
+import type { GameResult, MatchLine, MatchSides } from '#core/formats/game-result.ts'
+import { type MatchHoles, matchLineOf } from '#core/formats/match-line.ts'
+import { lossOf } from '#core/formats/match-sides.ts'
 
-/** Two sides, hole by hole. */
-export const match: Contest = { strokes: 'difference', resultOf }
+/** Hole by hole, every side against every other; strokes are the difference from the lowest of all. */
+export const match: Contest = { strokes: 'difference', resultOf: game => resultOf(game, game => game) }
 
-function resultOf(game: SoundGame): GameResult {
-  const [one, other] = game.sides
-  const matches = one === undefined || other === undefined ? [] : [lineOf(game, [one, other])]
+/**
+ * The same with a difference of its own in each match: each player of three plays two separate matches with one ball.
+ * Source: Rules of Golf, rule 21.4; R&A and USGA; 2023. The one difference from the lowest instead is common practice.
+ */
+export const matchOfEachPair: Contest = {
+  strokes: 'difference',
+  resultOf: game => resultOf(game, (of, sides) => ({ ...of, strokes: of.strokesBetween(sides.flat()) })),
+}
+
+function resultOf(game: SoundGame, gameOf: (game: SoundGame, sides: MatchSides) => SoundGame): GameResult {
+  const matches = pairsOf(game.sides).map(sides => wholeMatch(gameOf(game, sides), sides))
   return { kind: 'match', game: game.game, format: game.format, strokes: game.strokes, matches }
 }
 
-function lineOf(game: SoundGame, sides: MatchLine['sides']): MatchLine {
-  const keys = scheduledKeys(game, sides)
-  const holes = keys.map(key => {
-    const values = [sideHoleOf(game, sides[0], key), sideHoleOf(game, sides[1], key)] as const
-    return { key, values, result: resultOfHole(...values) }
-  })
-  const known = holes.map(({ result }) => (typeof result === 'number' ? result : null))
-  return {
-    sides,
-    holes,
-    state: matchStateOf(known, keys.length),
-    unsettled: keys.filter(key => sides.some(side => isUnsettled(game, side, key))),
-  }
-}
+const pairsOf = (sides: SoundGame['sides']): MatchSides[] =>
+  sides.flatMap((one, place) => sides.slice(place + 1).map(other => [one, other] as const))
+
+const wholeMatch = (game: SoundGame, sides: MatchSides): MatchLine =>
+  matchLineOf(game, sides, holesOf(game, sides), holesDeducted(game, sides))
 
 /** The order of play of the first ball's group is the match's. */
-function scheduledKeys(game: SoundGame, [[first]]: MatchLine['sides']): HoleKey[] {
-  const holes = first === undefined ? [] : (game.balls.get(first)?.order ?? [])
-  return holes.filter(({ isScheduled }) => isScheduled).map(({ key }) => key)
+function holesOf(game: SoundGame, [[first]]: MatchSides): MatchHoles {
+  const order = first === undefined ? [] : (game.balls.get(first)?.order ?? [])
+  const keys = (isScheduled: boolean) => order.filter(hole => hole.isScheduled === isScheduled).map(({ key }) => key)
+  return { round: keys(true), extra: keys(false) }
 }
 
-/** A hole with two scores stays open, with what each choice would make of it. */
-function resultOfHole(one: SideHole, other: SideHole): MatchHoleResult {
-  if (one.kind === 'open' || other.kind === 'open') return null
-  const outcomes = new Set<1 | 0 | -1>()
-  for (const a of netsOf(one)) {
-    for (const b of netsOf(other)) {
-      const outcome = matchHole(a, b)
-      if (outcome !== null) outcomes.add(outcome)
-    }
-  }
-  if (one.kind === 'two' || other.kind === 'two') return { two: [...outcomes].sort((a, b) => b - a) }
-  return [...outcomes][0] ?? null
-}
-
-function netsOf(side: SideHole): SideNet[] {
-  if (side.kind === 'value') return [side.value]
-  if (side.kind === 'two') return side.values.map(value => value ?? 'picked-up')
-  return side.kind === 'none' ? ['picked-up'] : []
-}
+/**
+ * Holes up for the first side by rulings that take a hole off the match as a whole, as for too many clubs.
+ * Source: Rules of Golf, rule 4.1b(4); R&A and USGA; 2019 and 2023, from memory.
+ */
+const holesDeducted = ({ happenings }: SoundGame, sides: MatchSides): number =>
+  happenings.penalties
+    .filter(({ hole, holeLost }) => holeLost && hole === null)
+    .reduce((up, { ball }) => up + (lossOf(sides, ball, null) ?? 0), 0)

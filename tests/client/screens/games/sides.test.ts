@@ -29,6 +29,17 @@ describe('the ways to make sides', () => {
     expect(waysToSide('stableford', balls)).toEqual([[['Alder'], ['Birch'], ['Cedar'], ['Rowan']]])
   })
 
+  test('set one ball alone against the others', () => {
+    const sizes = waysToSide('best-ball-match', balls).map(sides => sides.map(side => side.length))
+    expect(sizes).toEqual([
+      [1, 3],
+      [1, 3],
+      [1, 3],
+      [1, 3],
+    ])
+    expect(waysToSide('best-ball-match', balls.slice(0, 2))).toEqual([])
+  })
+
   test('are read with every side named', () => {
     expect(
       sidesWords(balls, [
