@@ -11,6 +11,7 @@ import { recordFor, type ScoreAt } from './score-record.ts'
 
 export type { NewFact } from '#core/outing/acts.ts'
 export { exportFile, importFile } from './files.ts'
+export { handOverCodes, handOverText, takeOver, textOfCodes } from './handing-over.ts'
 export { type JoinFault, joinFaults } from './invite-meeting.ts'
 export { inviteLink } from './inviting.ts'
 export { type InviteSight, joinOuting, lookAtInvite } from './joining.ts'

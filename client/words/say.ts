@@ -1,6 +1,7 @@
 import { commonWords } from './common-words.ts'
 import { gameWords } from './game-words.ts'
 import { golfWords } from './golf-words.ts'
+import { handOverWords } from './hand-over-words.ts'
 import { holeWords } from './hole-words.ts'
 import { homeWords } from './home-words.ts'
 import { outingWords } from './outing-words.ts'
@@ -16,6 +17,7 @@ export const catalogue = {
   ...startWords,
   ...holeWords,
   ...outingWords,
+  ...handOverWords,
 }
 
 export type WordKey = keyof typeof catalogue

@@ -7,6 +7,7 @@ import { NewerPage } from './NewerPage.tsx'
 import { OpenFile } from './OpenFile.tsx'
 import { OutingList } from './OutingList.tsx'
 import { PageNotice } from './PageNotice.tsx'
+import { TakeOver } from './TakeOver.tsx'
 
 /** Every way in: the outings on this phone, a new one, a link, a file. */
 export function HomeScreen() {
@@ -24,6 +25,10 @@ export function HomeScreen() {
         <section className="section" aria-label={say('home-join')}>
           <h2>{say('home-join')}</h2>
           <JoinByLink />
+        </section>
+        <section className="section" aria-label={say('take-over-title')}>
+          <h2>{say('take-over-title')}</h2>
+          <TakeOver />
         </section>
         <section className="section" aria-label={say('home-file')}>
           <h2>{say('home-file')}</h2>

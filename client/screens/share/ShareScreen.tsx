@@ -7,6 +7,7 @@ import { useOuting } from '../../state/use-outing.ts'
 import { say } from '../../words/say.ts'
 import { PageNotice } from '../home/PageNotice.tsx'
 import { OutingPage } from '../outing/OutingPage.tsx'
+import { HandOver } from './HandOver.tsx'
 import { InviteLink } from './InviteLink.tsx'
 import { Phones } from './Phones.tsx'
 
@@ -42,6 +43,7 @@ export function ShareScreen() {
       ) : (
         <p>{say('share-viewing')}</p>
       )}
+      <HandOver />
       <Phones />
       <section className="section" aria-label={say('share-this-phone')}>
         <h2>{say('share-this-phone')}</h2>
