@@ -43,7 +43,7 @@ const handicap = z.discriminatedUnion('kind', [
 ])
 
 export const holeAndLap = z.tuple([hole, lap])
-const holesAndLaps = z.array(holeAndLap).check(z.maxLength(60))
+export const holesAndLaps = z.array(holeAndLap).check(z.maxLength(60))
 
 const place = z.strictObject({
   group: groupId,

@@ -4,7 +4,7 @@ import { records } from '#core/outing/facts.ts'
 import type { PlainOuting } from '#core/outing/plain-file.ts'
 import type { BallId, GameId, PlayerId, TeeId } from '#core/values/ids.ts'
 import { groupId, idOf, personName, textUpTo, wholeFrom } from './atoms.ts'
-import { scoreSchema } from './facts.ts'
+import { holesAndLaps, scoreSchema } from './facts.ts'
 import { gameMethods } from './game-methods.ts'
 import { limits } from './limits.ts'
 import { plainNotes } from './plain-notes.ts'
@@ -112,6 +112,7 @@ export const plainOutingSchema = proves<PlainOuting>()(
       z.array(z.strictObject({ id: ballId, players: z.array(idOf<PlayerId>()).check(z.minLength(1), z.maxLength(4)) })),
     ),
     groups: z.array(group),
+    moved: z.optional(z.array(z.strictObject({ ball: ballId, group: groupId, holes: holesAndLaps }))),
     games: z.optional(z.array(game)),
     main: z.optional(idOf<GameId>()),
     scores: z.optional(z.array(scores)),

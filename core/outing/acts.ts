@@ -1,5 +1,4 @@
 import type { HoleScore, PlayedHole } from '#core/card/score.ts'
-import { scoresOn } from '#core/card/settle-card.ts'
 import { type LogState, seenUnder, standingsOf } from '#core/log/fold.ts'
 import { type Fact, groupOfKey, withdrawn } from '#core/log/op.ts'
 import type { BallId, GroupId } from '#core/values/ids.ts'
@@ -7,6 +6,7 @@ import type { Json } from '#core/values/json.ts'
 import type { ClosedScore, ScoreRecord } from './facts.ts'
 import { makeKey, parseKey, scoreKey } from './keys.ts'
 import type { Outing } from './outing.ts'
+import { inCardOrder, settledScores } from './settled-scores.ts'
 import type { NewFact } from './stated-fact.ts'
 
 export { defaultGameMethods, gameFacts, type NewGame } from './game-settings.ts'
@@ -80,21 +80,8 @@ export function acceptLateFacts(state: LogState, outing: Outing, accepted: Choic
 
 const closeFact = (ball: BallId, scores: readonly ClosedScore[]): NewFact => ({
   key: makeKey('closeBall', { ball }),
-  value: { scores: [...scores].sort(([a, lapA], [b, lapB]) => lapA - lapB || a - b) },
+  value: { scores: [...scores].sort(inCardOrder) },
 })
-
-function settledScores(outing: Outing, ball: BallId): ClosedScore[] | null {
-  const card = outing.cards.get(ball)
-  if (card === undefined) return null
-  const closed: ClosedScore[] = []
-  for (const key of card.scores.keys()) {
-    const [score, ...others] = scoresOn(card, key)
-    if (others.length > 0) return null
-    const [hole = 0, lap = 0] = key.split('/').map(Number)
-    if (score !== undefined) closed.push([hole, lap, score])
-  }
-  return closed
-}
 
 /** Closes what a group's facts say beside its scores: its order of play, its own games. */
 export function closeGroupFacts(state: LogState, group: GroupId): NewFact[] {

@@ -2,7 +2,7 @@ import { type HoleKey, type HoleScore, holeKey } from '#core/card/score.ts'
 import { type OwnerOf, type SettledCard, settleCard, type Writing } from '#core/card/settle-card.ts'
 import type { Standing } from '#core/log/fold.ts'
 import { partsOfOpId } from '#core/log/op.ts'
-import type { BallId } from '#core/values/ids.ts'
+import type { BallId, GroupId } from '#core/values/ids.ts'
 import type { Place } from './facts.ts'
 import type { FactRow, Reading } from './reading.ts'
 
@@ -46,9 +46,12 @@ const writingOf = ({ key, parts }: FactRow<'score'>, { value, op, at }: Standing
   group: parts.group,
 })
 
+/** Where a ball's place puts it. */
+type Speakers = Pick<Place, 'elsewhere'> & { readonly group: GroupId | null }
+
 /** The group whose writing counts on a hole: the ball's own, but for the holes that its place names elsewhere. */
 export const ownerOf =
-  (place: Place | null): OwnerOf =>
+  (place: Speakers | null): OwnerOf =>
   at => {
     const elsewhere = place?.elsewhere.find(({ holes }) =>
       holes.some(([hole, lap]) => hole === at.hole && lap === at.lap),

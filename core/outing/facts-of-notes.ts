@@ -1,8 +1,8 @@
 import { unreachable } from '#core/values/assert.ts'
 import type { BallId, GroupId } from '#core/values/ids.ts'
-import type { AgreedBetween, HoleAndLap, Ruling } from './facts.ts'
+import type { HoleAndLap, Ruling } from './facts.ts'
 import { groupOfBall, type PlainOuting } from './plain-file.ts'
-import type { PlainByHole, PlainConcession, PlainRuling } from './plain-notes.ts'
+import type { PlainAgreedHole, PlainAgreedResult, PlainByHole, PlainConcession, PlainRuling } from './plain-notes.ts'
 import { scoresInFile } from './plain-scores.ts'
 import { type NewFact, statedFact } from './stated-fact.ts'
 
@@ -14,7 +14,7 @@ export function factsOfNotes(file: PlainOuting): NewFact[] {
     ...agreedHoleFacts(file),
     ...agreedResultFacts(file),
     ...(file.presses ?? []).map(({ game, by, hole, lap = 1 }) =>
-      statedFact('press', { ...inGroup(file, by), game, hole, lap }, { by }),
+      statedFact('press', { ...inGroup(file, by, [hole, lap]), game, hole, lap }, { by }),
     ),
     ...(file.holesOut ?? []).map(({ hole, lap = 1, counts, reason = null }) =>
       statedFact('holeOut', { hole, lap }, { counts, reason }),
@@ -34,8 +34,8 @@ export function factsOfNotes(file: PlainOuting): NewFact[] {
 }
 
 /** A file without faults names no ball outside the groups here. */
-const inGroup = (file: PlainOuting, ball: BallId): { readonly group: string } => ({
-  group: groupOfBall(file, ball) ?? '',
+const inGroup = (file: PlainOuting, ball: BallId, at?: HoleAndLap): { readonly group: string } => ({
+  group: groupOfBall(file, ball, at) ?? '',
 })
 
 function concessionFact(file: PlainOuting, said: PlainConcession): NewFact {
@@ -46,36 +46,51 @@ function concessionFact(file: PlainOuting, said: PlainConcession): NewFact {
   }
   const { hole, lap = 1 } = said
   if (said.what === 'hole') {
-    const at = { ...inGroup(file, said.by), game, ball: said.by, hole, lap }
+    const at = { ...inGroup(file, said.by, [hole, lap]), game, ball: said.by, hole, lap }
     return statedFact('concededHole', at, { to: said.to ?? null })
   }
-  return statedFact('concededStroke', { ...inGroup(file, said.ball), game, ball: said.ball, hole, lap }, said.score)
+  return statedFact(
+    'concededStroke',
+    { ...inGroup(file, said.ball, [hole, lap]), game, ball: said.ball, hole, lap },
+    said.score,
+  )
 }
 
 /** The group that says what two sides agreed. */
-export const groupOfAgreed = (
-  file: PlainOuting,
-  { group, between }: Pick<AgreedBetween, 'between'> & { readonly group?: GroupId | undefined },
-): GroupId | null => group ?? groupOfBall(file, between[0]) ?? groupOfBall(file, between[1])
+export function groupOfAgreed(file: PlainOuting, said: PlainAgreedHole | PlainAgreedResult): GroupId | null {
+  const [one, other] = said.between
+  const at: HoleAndLap | undefined = 'hole' in said ? [said.hole, said.lap ?? 1] : undefined
+  return said.group ?? groupOfBall(file, one, at) ?? groupOfBall(file, other, at)
+}
 
 function agreedHoleFacts(file: PlainOuting): NewFact[] {
-  const rows = new Map<string, [Parameters<typeof statedFact>[1], AgreedBetween[]]>()
-  for (const { between, won, game, hole, lap = 1, ...said } of file.agreedHoles ?? []) {
-    const at = { group: groupOfAgreed(file, { ...said, between }) ?? '', game, hole, lap }
-    const name = Object.values(at).join('/')
-    rows.set(name, [at, [...(rows.get(name)?.[1] ?? []), { between, won }]])
-  }
-  return [...rows.values()].map(([at, results]) => statedFact('agreedHole', at, { results }))
+  const rows = gathered(file.agreedHoles, said => [groupOfAgreed(file, said), said.game, said.hole, said.lap ?? 1])
+  return rows.map(([first, all]) => {
+    const { game, hole, lap = 1 } = first
+    const at = { group: groupOfAgreed(file, first) ?? '', game, hole, lap }
+    return statedFact('agreedHole', at, { results: all.map(({ between, won }) => ({ between, won })) })
+  })
 }
 
 function agreedResultFacts(file: PlainOuting): NewFact[] {
-  const rows = new Map<string, [Parameters<typeof statedFact>[1], (AgreedBetween & { by: number; left: number })[]]>()
-  for (const { between, won, by, left, game, ...said } of file.agreedResults ?? []) {
-    const at = { group: groupOfAgreed(file, { ...said, between }) ?? '', game }
-    const name = Object.values(at).join('/')
-    rows.set(name, [at, [...(rows.get(name)?.[1] ?? []), { between, won, by, left }]])
+  const rows = gathered(file.agreedResults, said => [groupOfAgreed(file, said), said.game])
+  return rows.map(([first, all]) => {
+    const at = { group: groupOfAgreed(file, first) ?? '', game: first.game }
+    const results = all.map(({ between, won, by, left }) => ({ between, won, by, left }))
+    return statedFact('agreedResult', at, { results })
+  })
+}
+
+/** Rows of one name together: what one key holds. */
+function gathered<T>(rows: readonly T[] | undefined, nameOf: (row: T) => readonly unknown[]): [first: T, all: T[]][] {
+  const found = new Map<string, [T, T[]]>()
+  for (const row of rows ?? []) {
+    const name = nameOf(row).join('/')
+    const known = found.get(name)
+    if (known === undefined) found.set(name, [row, [row]])
+    else known[1].push(row)
   }
-  return [...rows.values()].map(([at, results]) => statedFact('agreedResult', at, { results }))
+  return [...found.values()]
 }
 
 type AtBallAndHole = { readonly group: string; readonly ball: string; readonly hole: number; readonly lap: number }
@@ -87,7 +102,7 @@ const byHoleFacts = <T extends string | number>(
 ): NewFact[] =>
   (rows ?? []).flatMap(({ ball, lap = 1, holes }) =>
     holes.flatMap((value, place) =>
-      value === null ? [] : [factOf({ ...inGroup(file, ball), ball, hole: place + 1, lap }, value)],
+      value === null ? [] : [factOf({ ...inGroup(file, ball, [place + 1, lap]), ball, hole: place + 1, lap }, value)],
     ),
   )
 

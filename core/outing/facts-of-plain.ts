@@ -1,5 +1,6 @@
 import { roundFrom } from '#core/card/order-of-play.ts'
 import { must } from '#core/values/assert.ts'
+import type { GroupId } from '#core/values/ids.ts'
 import type { Handicap, HoleAndLap, TeeRatings } from './facts.ts'
 import { factsOfNotes } from './facts-of-notes.ts'
 import { defaultGameMethods, gameFacts } from './game-settings.ts'
@@ -94,10 +95,13 @@ function groupFacts(file: PlainOuting, group: PlainGroup): NewFact[] {
     statedFact('group', { group: group.id }, { name: group.name }),
     ...(order === null ? [] : [statedFact('order', { group: group.id }, order)]),
     ...group.balls.map((ball, place) =>
-      statedFact('place', { ball }, { group: group.id, position: place + 1, elsewhere: [] }),
+      statedFact('place', { ball }, { group: group.id, position: place + 1, elsewhere: elsewhereOf(file, ball) }),
     ),
   ]
 }
+
+const elsewhereOf = ({ moved }: PlainOuting, of: string): { group: GroupId; holes: readonly HoleAndLap[] }[] =>
+  (moved ?? []).filter(({ ball }) => ball === of).map(({ group, holes }) => ({ group, holes }))
 
 /** Null where the round is the holes from 1 as they are numbered. */
 function orderOfPlain({ length, course }: PlainOuting, { start, order }: PlainGroup): readonly HoleAndLap[] | null {

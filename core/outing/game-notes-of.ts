@@ -4,6 +4,7 @@ import type { AgreedBetween, FactKind, KeyParts } from './facts.ts'
 import { emptyGameNotes, type GameNotes } from './notes.ts'
 import type { Ball, Game } from './outing.ts'
 import type { FactRow, Reading } from './reading.ts'
+import { isSpeaker } from './speaker.ts'
 
 /** Concessions, agreed results and presses, each under the game that its group means. */
 export function gameNotesOf(
@@ -12,7 +13,7 @@ export function gameNotesOf(
   games: readonly Game[],
 ): Map<GameId, GameNotes> {
   const notes = new Map<GameId, GameNotes>()
-  const isIn = (ball: BallId, { group }: KeyParts): boolean => balls.get(ball)?.group === group
+  const isIn = (ball: BallId, parts: KeyParts): boolean => isSpeaker(balls, ball, parts)
   const saidBy = <T extends AgreedBetween>(parts: KeyParts, results: readonly T[]) =>
     results
       .filter(({ between }) => between.some(ball => isIn(ball, parts)))

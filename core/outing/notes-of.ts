@@ -6,10 +6,12 @@ import { gameNotesOf } from './game-notes-of.ts'
 import type { Certified, Notes } from './notes.ts'
 import type { Ball, Game } from './outing.ts'
 import type { FactRow, Reading } from './reading.ts'
+import { isSpeaker } from './speaker.ts'
 
-/** Reads what stands beside the scores. What a group wrote about a ball that is not its own is left out. */
+/** Reads what stands beside the scores. What a group wrote about a ball that is not its own there is left out. */
 export function notesOf(reading: Reading, balls: ReadonlyMap<BallId, Ball>, games: readonly Game[]): Notes {
-  const own = <K extends FactKind>(kind: K) => reading.rows(kind).filter(({ parts }) => isOwnBall(balls, parts))
+  const own = <K extends FactKind>(kind: K) =>
+    reading.rows(kind).filter(({ parts }) => isSpeaker(balls, parts.ball, parts))
   return {
     ofGames: gameNotesOf(reading, balls, games),
     holesOut: new Map(reading.rows('holeOut').map(({ parts, value }) => [keyOfParts(parts), value])),
@@ -22,9 +24,6 @@ export function notesOf(reading: Reading, balls: ReadonlyMap<BallId, Ball>, game
     playingConditions: reading.rows('playingConditions')[0]?.value ?? null,
   }
 }
-
-const isOwnBall = (balls: ReadonlyMap<BallId, Ball>, { ball, group }: KeyParts): boolean =>
-  ball !== null && balls.get(ball)?.group === group
 
 const keyOfParts = ({ hole, lap }: KeyParts): HoleKey => holeKey({ hole: hole ?? 0, lap: lap ?? 0 })
 

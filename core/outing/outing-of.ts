@@ -81,7 +81,8 @@ function ballsOf(reading: Reading, players: ReadonlyMap<Player['id'], Player>): 
   const balls = [...byId(reading, 'ball', ({ ball }) => ball)].map(([id, ball]): Ball => {
     const place = places.get(id)
     const name = ball.players.map(player => players.get(player)?.name ?? player).join(' & ')
-    return { id, players: ball.players, name, group: place?.group ?? null, position: place?.position ?? 0 }
+    const { group = null, position = 0, elsewhere = [] } = place ?? {}
+    return { id, players: ball.players, name, group, position, elsewhere }
   })
   return new Map(balls.map(ball => [ball.id, ball]))
 }

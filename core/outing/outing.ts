@@ -4,7 +4,7 @@ import type { FormatName } from '#core/formats/format-names.ts'
 import type { GameMethods } from '#core/formats/game-methods.ts'
 import type { Standing } from '#core/log/fold.ts'
 import type { BallId, DeviceId, GameId, GroupId, InviteId, PlayerId, TeeId } from '#core/values/ids.ts'
-import type { CourseHole, FactValues, Grant, Handicap, KeyParts, Tee } from './facts.ts'
+import type { CourseHole, FactValues, Grant, Handicap, KeyParts, Place, Tee } from './facts.ts'
 import type { Notes } from './notes.ts'
 
 /** What an outing's facts mean: one reading of the log's state, made new from it and never stored. */
@@ -63,6 +63,8 @@ export interface Ball {
   readonly name: string
   readonly group: GroupId | null
   readonly position: number
+  /** After a move: the holes that another group speaks for. */
+  readonly elsewhere: Place['elsewhere']
 }
 
 export interface Group {

@@ -13,6 +13,7 @@ export function faultsOfPlain(file: PlainOuting): PlainFault[] {
     ...faultsOfPlayers(file, known),
     ...faultsOfBalls(file, known),
     ...faultsOfGroups(file, known),
+    ...faultsOfMoves(file, known),
     ...faultsOfGames(file, known),
     ...faultsOfScores(file, known),
     ...faultsOfClosed(file, known),
@@ -124,6 +125,32 @@ function faultsOfGroups(file: PlainOuting, { balls }: Names): PlainFault[] {
     }
     return faults
   })
+}
+
+function faultsOfMoves({ moved, course }: PlainOuting, { balls, groups }: Names): PlainFault[] {
+  const unknown = [
+    ...faultsAt(
+      moved,
+      place => `moved[${place}].ball`,
+      'unknown ball',
+      ({ ball }) => !balls.has(ball),
+    ),
+    ...faultsAt(
+      moved,
+      place => `moved[${place}].group`,
+      'unknown group',
+      ({ group }) => !groups.has(group),
+    ),
+  ]
+  const holes = (moved ?? []).flatMap((move, at) =>
+    faultsAt(
+      move.holes,
+      place => `moved[${at}].holes[${place}][0]`,
+      'no such hole',
+      ([hole]) => hole > course.holes.length,
+    ),
+  )
+  return [...unknown, ...holes]
 }
 
 function faultsOfGames(file: PlainOuting, { balls, groups, games }: Names): PlainFault[] {

@@ -25,6 +25,8 @@ export interface PlainOuting extends PlainNotes {
   /** Each player's own ball, with the player's id, when left out. */
   readonly balls?: readonly { readonly id: BallId; readonly players: readonly PlayerId[] }[] | undefined
   readonly groups: readonly PlainGroup[]
+  /** Holes of a ball that another group than its own played and wrote, before a move. */
+  readonly moved?: readonly PlainMove[] | undefined
   readonly games?: readonly PlainGame[] | undefined
   /** The game whose strokes make the level. */
   readonly main?: GameId | undefined
@@ -83,6 +85,12 @@ export interface PlainGroup {
   readonly order?: readonly HoleAndLap[] | undefined
 }
 
+export interface PlainMove {
+  readonly ball: BallId
+  readonly group: GroupId
+  readonly holes: readonly HoleAndLap[]
+}
+
 type Named<K extends GameSetting> = NonNullable<GameMethods[K]> | undefined
 
 /** A setting left out is the one that a new game of the format proposes. */
@@ -122,9 +130,17 @@ export interface PlainScores {
 export const ballsOfPlain = (file: PlainOuting): NonNullable<PlainOuting['balls']> =>
   file.balls ?? file.players.map(({ id }) => ({ id: id as string as BallId, players: [id] }))
 
-/** The group that a ball plays in; null for a ball in none. */
-export const groupOfBall = (file: PlainOuting, ball: BallId): GroupId | null =>
-  file.groups.find(({ balls }) => balls.includes(ball))?.id ?? null
+/** The group that a ball plays in, or that plays it on a hole; null for a ball in none. */
+export function groupOfBall(
+  file: PlainOuting,
+  ball: BallId,
+  at?: readonly [hole: number, lap: number],
+): GroupId | null {
+  const moved = (file.moved ?? []).find(
+    each => each.ball === ball && at !== undefined && each.holes.some(([hole, lap]) => hole === at[0] && lap === at[1]),
+  )
+  return moved?.group ?? file.groups.find(({ balls }) => balls.includes(ball))?.id ?? null
+}
 
 /** The group that a row of scores was written in; null for the desk's own and a ball in no group. */
 export function groupOfScores(file: PlainOuting, row: PlainScores): GroupId | null {

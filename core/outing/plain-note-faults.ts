@@ -36,8 +36,8 @@ export function faultsOfNotes(file: PlainOuting, known: Names): PlainFault[] {
     ...faultsOfRows(
       'presses',
       file.presses,
-      ({ game, by, hole }) => [...ofSaidBy(at, 'by', by, game), ofHole(at, hole)],
-      ({ game, by, hole, lap = 1 }) => [game, groupOfBall(file, by), hole, lap],
+      ({ game, by, hole, lap = 1 }) => [...ofSaidBy(at, 'by', by, game, [hole, lap]), ofHole(at, hole)],
+      ({ game, by, hole, lap = 1 }) => [game, groupOfBall(file, by, [hole, lap]), hole, lap],
     ),
     ...faultsOfRows(
       'holesOut',
@@ -113,15 +113,15 @@ function ofConcession(at: Checked, said: PlainConcession): RowFaults {
   const by = said.what === 'stroke' ? said.ball : said.by
   const to = said.what === 'stroke' ? undefined : said.to
   return [
-    ...ofSaidBy(at, field, by, said.game),
+    ...ofSaidBy(at, field, by, said.game, said.what === 'match' ? undefined : [said.hole, said.lap ?? 1]),
     to === undefined ? null : ofBallIn(at, 'to', to, said.game),
     said.what === 'match' ? null : ofHole(at, said.hole),
   ]
 }
 
 /** What the group of a ball says of a game. */
-const ofSaidBy = (at: Checked, field: string, ball: BallId, game: GameId): RowFaults => [
-  ofGame(at, game, groupOfBall(at.file, ball)),
+const ofSaidBy = (at: Checked, field: string, ball: BallId, game: GameId, hole?: HoleAndLap): RowFaults => [
+  ofGame(at, game, groupOfBall(at.file, ball, hole)),
   ofBall(at, field, ball) ?? ofBallIn(at, field, ball, game),
 ]
 
@@ -139,11 +139,10 @@ function ofAgreed(at: Checked, said: PlainAgreedHole | PlainAgreedResult): RowFa
 }
 
 /** A group speaks for matches of its own balls alone. */
-function ofSpeaker(
-  { file, known }: Checked,
-  { group, between }: PlainAgreedHole | PlainAgreedResult,
-): RowFaults[number] {
-  const groups = between.map(ball => groupOfBall(file, ball))
+function ofSpeaker({ file, known }: Checked, said: PlainAgreedHole | PlainAgreedResult): RowFaults[number] {
+  const { group, between } = said
+  const at: HoleAndLap | undefined = 'hole' in said ? [said.hole, said.lap ?? 1] : undefined
+  const groups = between.map(ball => groupOfBall(file, ball, at))
   if (group === undefined) return groups.every(each => each === null) ? ['between[0]', 'no group'] : null
   if (!known.groups.has(group)) return ['group', 'unknown group']
   return groups.includes(group) ? null : ['group', 'other group']

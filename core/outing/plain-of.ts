@@ -39,6 +39,7 @@ export function plainOf(outing: Outing): PlainOuting | null {
     players: [...outing.players.values()].map(player => plainPlayer(outing, player)),
     balls: [...outing.balls.values()].map(({ id, players }) => ({ id, players })),
     groups: [...outing.groups.values()].map(plainGroup),
+    ...movedOf(outing, holes.length),
     games: outing.games.flatMap(plainGame),
     ...(outing.namedMain === null ? {} : { main: plainGameId(outing.namedMain) }),
     scores: [...outing.cards].flatMap(([ball, card]) => scoresOf(outing, holes.length, ball, card)),
@@ -100,6 +101,15 @@ const plainGroup = ({ id, name, balls, round, extra }: Group): PlainGroup => ({
   balls,
   order: [...round, ...extra].map(({ hole, lap }) => [hole, lap] as const),
 })
+
+/** Moves from groups that are here; a hole that the course does not have is left out. */
+function movedOf({ balls, groups }: Outing, last: number): Pick<PlainOuting, 'moved'> {
+  const moved = [...balls.values()].flatMap(({ id: ball, elsewhere }) =>
+    elsewhere.map(({ group, holes }) => ({ ball, group, holes: holes.filter(([hole]) => hole <= last) })),
+  )
+  const known = moved.filter(({ group, holes }) => groups.has(group) && holes.length > 0)
+  return known.length === 0 ? {} : { moved: known }
+}
 
 function plainGame(game: Game): PlainGame[] {
   if (game.format === null || game.sides === null) return []

@@ -54,6 +54,8 @@ describe('what a plain file says beside scores', () => {
     [{ rulings: [{ ...notes.rulings[1], ball: 'oak' }] }, ['rulings[0].ball: unknown ball']],
     [{ rulings: [notes.rulings[0], notes.rulings[0]] }, ['rulings[1].id: id twice']],
     [{ rulings: [{ ...notes.rulings[5], strokes: 12.5 }] }, ['rulings[0].strokes: wrong value']],
+    [{ moved: [{ ball: 'oak', group: 'two', holes: [] }] }, ['moved[0].ball: unknown ball']],
+    [{ moved: [{ ball: 'alder', group: 'six', holes: [] }] }, ['moved[0].group: unknown group']],
     [{ playingConditions: { strokes: 4 } }, ['playingConditions.strokes: wrong value']],
     [
       { groups: notedDay.groups.slice(0, 1), drives: [], absences: [{ ball: 'pair', withdrawn: true }] },
@@ -86,6 +88,17 @@ describe('a file made of its outing', () => {
     certified: fc.subarray([...notes.certified]),
     rulings: fc.subarray([...notes.rulings]),
     playingConditions: fc.constantFrom(notes.playingConditions, undefined),
+    moved: fc.subarray([
+      { ball: 'alder', group: 'two', holes: [[7, 1]] },
+      {
+        ball: 'cedar',
+        group: 'two',
+        holes: [
+          [4, 1],
+          [18, 1],
+        ],
+      },
+    ]),
   })
 
   holds(
@@ -95,6 +108,7 @@ describe('a file made of its outing', () => {
       const outing = outingOfPlain(plainWith({ ...notedDay, ...said, scores: [] }))
       const again = plainOf(outing)
       expect(again && outingOfPlain(again).notes).toEqual(outing.notes)
+      expect(again && [...outingOfPlain(again).balls]).toEqual([...outing.balls])
     },
     2_000,
   )

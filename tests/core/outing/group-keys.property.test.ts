@@ -18,6 +18,7 @@ const slots: Readonly<Record<string, readonly string[]>> = {
   game: ['points', 'own'],
   tee: ['white'],
   invite: ['i1'],
+  ruling: ['r1'],
   device: ['birch'],
   hole: ['1'],
   lap: ['1'],
@@ -41,6 +42,13 @@ function valuesOf(key: string): readonly Json[] {
   if (key.endsWith('/rounding')) return ['course-handicap-rounded-first']
   if (key.endsWith('/nine-hole-index')) return ['half-index-to-tenth']
   if (key.endsWith('/match-strokes')) return ['from-lowest-playing-handicap']
+  if (key.includes('/conceded-stroke/') || key.includes('/likely-score/')) return [3, 9, null]
+  if (key.includes('/conceded-')) return [{ to: 'alder' }, { to: null }, null]
+  if (key.includes('/press/')) return [{ by: 'alder' }, { by: 'birch' }, null]
+  if (key.includes('/drive/') || key.includes('/marker/')) return ['alder', null]
+  if (key.includes('/absence/')) {
+    return [{ joinedAt: [2, 1], leftAt: null, isWithdrawn: true, reason: null }, null]
+  }
   if (key.endsWith('/order'))
     return [
       [
@@ -62,8 +70,26 @@ function alderIn(outing: Outing): string {
   const line = points?.kind === 'total' ? points.lines.find(({ side }) => side.includes(alder)) : undefined
   const card = results.cards.get(alder)
   const scores = [...(outing.cards.get(alder)?.scores ?? [])]
-  const parts = [scores, line?.total, line && [...line.byHole], card && [...card.levels], card?.threes]
+  const parts = [
+    scores,
+    saidOfAlder(outing),
+    line?.total,
+    line && [...line.byHole],
+    card && [...card.levels],
+    card?.threes,
+  ]
   return JSON.stringify(parts.map(part => (part instanceof Map ? [...part] : part)))
+}
+
+/** What is noted about Alder; a match against the other group's Birch is both groups' to agree. */
+function saidOfAlder({ notes }: Outing): unknown {
+  const { ofGames, drives, absences, likelyScores, markers, certified } = notes
+  const inGames = [...ofGames.values()].map(said => [
+    said.strokeConcessions.filter(({ ball }) => ball === alder),
+    [...said.holeConcessions, ...said.matchConcessions, ...said.presses].filter(({ by }) => by === alder),
+  ])
+  const ofBall = [drives, absences, likelyScores, markers, certified].map(byBall => byBall.get(alder) ?? null)
+  return [inGames.flat(2), ofBall.map(each => (each instanceof Map ? [...each] : each))]
 }
 
 const untouched = alderIn(outingWith([]))
