@@ -41,7 +41,7 @@ export const rulingOps: Calculations = [
         hole_already_decided: z.boolean(),
       }),
       ({ what, by, hole_already_decided }) => {
-        const ruling = ruleOnConcession({ what, by, isHoleDecided: hole_already_decided, isMatchDecided: false })
+        const ruling = ruleOnConcession({ what, by, isHoleDecided: hole_already_decided })
         return { valid: ruling.isValid, final: ruling.isValid ? ruling.isFinal : null }
       },
     ),

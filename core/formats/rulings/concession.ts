@@ -6,7 +6,8 @@ export interface Concession {
   readonly by: 'player' | 'caddie'
   /** By the play before it. */
   readonly isHoleDecided: boolean
-  readonly isMatchDecided: boolean
+  /** False when left out. */
+  readonly isMatchDecided?: boolean | undefined
 }
 
 /** A valid concession is final: it cannot be declined or withdrawn. */
@@ -19,7 +20,7 @@ export type ConcessionRuling =
  * be conceded until it is decided.
  * Source: Rules of Golf, rule 3.2b; R&A and USGA; 2019 and 2023.
  */
-export function ruleOnConcession({ what, by, isHoleDecided, isMatchDecided }: Concession): ConcessionRuling {
+export function ruleOnConcession({ what, by, isHoleDecided, isMatchDecided = false }: Concession): ConcessionRuling {
   if (by === 'caddie') return { isValid: false, reason: 'by-caddie' }
   if (isMatchDecided) return { isValid: false, reason: 'match-already-decided' }
   if (isHoleDecided && what !== 'match') return { isValid: false, reason: 'hole-already-decided' }
