@@ -1,7 +1,7 @@
 import * as z from 'zod/mini'
 import { unholedScores } from '#core/card/score.ts'
 import { formatNames } from '#core/formats/format-names.ts'
-import { gameGaps, matchEndings, matchHoleReasons, voidReasons } from '#core/formats/game-result.ts'
+import { gameGaps, holeNoteCodes, matchEndings, matchHoleReasons, voidReasons } from '#core/formats/game-result.ts'
 import { records } from '#core/outing/facts.ts'
 import type { SettleOutput } from '#core/outing/settle-output.ts'
 import { factSchemas, jsonSchema } from './facts.ts'
@@ -20,7 +20,7 @@ const winOrLoss = z.literal([1, 0, -1])
 const side = z.nullable(z.enum(['A', 'B']))
 
 const sideHole = {
-  kind: z.enum(['value', 'none', 'open', 'two']),
+  kind: z.enum(['value', 'none', 'out', 'open', 'two']),
   value: z.nullable(whole),
   values: z.array(z.nullable(whole)),
   balls: texts,
@@ -53,9 +53,12 @@ const strokes = z.array(
     courseHandicap,
     playingHandicap: whole,
     strokes: whole,
+    forTeePar: whole,
     byHole: z.array(z.extend(hole, { strokes: whole })),
   }),
 )
+
+const withReason = z.nullable(z.strictObject({ reason: z.nullable(text) }))
 
 const line = z.strictObject({
   side: texts,
@@ -67,7 +70,16 @@ const line = z.strictObject({
   through: whole,
   isFinished: z.boolean(),
   isNoReturn: z.boolean(),
-  holes: z.array(z.extend(hole, sideHole)),
+  penalty: whole,
+  withdrawn: withReason,
+  disqualified: withReason,
+  drives: z.array(z.strictObject({ ball: text, player: text, count: whole })),
+  holes: z.array(
+    z.extend(hole, {
+      ...sideHole,
+      notes: z.array(z.strictObject({ code: z.enum(holeNoteCodes), ball: z.nullable(text) })),
+    }),
+  ),
   unsettled: z.array(hole),
 })
 
@@ -104,7 +116,7 @@ const game = z.discriminatedUnion('kind', [
   z.strictObject({
     ...gameHead,
     kind: z.literal('total'),
-    unit: z.enum(['strokes', 'points']),
+    unit: z.enum(['strokes', 'points', 'holes']),
     strokes,
     lines: z.array(line),
     gaps: z.array(z.strictObject(gap)),

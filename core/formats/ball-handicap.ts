@@ -1,5 +1,6 @@
 import type { AllowanceRounding } from '#core/handicap/playing-handicap.ts'
 import { teamHandicap } from '#core/handicap/team-handicap.ts'
+import { type TeeParForm, teeParAddition } from '#core/handicap/tee-par.ts'
 import { type Fraction, fraction, plus, roundHalfUp } from '#core/values/fraction.ts'
 import type { BallHandicap, PlayerHandicap } from './game-input.ts'
 import type { GameMethods, MixedTeesMethod } from './game-methods.ts'
@@ -7,18 +8,34 @@ import type { GameGap } from './game-result.ts'
 
 /**
  * What a ball plays off: its player's handicap, or for a ball of several the shares of theirs, the lowest first,
- * unrounded. Plain strokes of a partner go into the shares as they are.
+ * unrounded. Plain strokes of a partner go into the shares as they are. A difference between the partners' pars that is
+ * added to their handicaps follows how the results are recorded; with the par of one tee everybody's handicap is made for it.
  * Source: Rules of Handicapping, Appendix C and rule 6.2a; USGA and R&A; 2024.
  */
-export function ballHandicap(players: readonly PlayerHandicap[], methods: GameMethods): BallHandicap {
+export function ballHandicap(
+  players: readonly PlayerHandicap[],
+  methods: GameMethods,
+  recordedAs: TeeParForm,
+): BallHandicap {
   const [first, ...others] = players
   if (first === undefined) return gap('handicap missing')
-  return others.length === 0 ? first.handicap : sharedHandicap(players, methods)
+  return others.length === 0 ? first.handicap : sharedHandicap(players, methods, recordedAs)
+}
+
+/** The par of the holes of the round that a ball's handicap is meant for; null while unknown. */
+export function parOfBall(players: readonly PlayerHandicap[], { mixedTees }: GameMethods): number | null {
+  const pars = players.flatMap(({ parOfRound }) => parOfRound ?? [])
+  if (pars.length === 0 || pars.length < players.length) return null
+  return players.length === 1 || mixedTees === null ? (pars[0] ?? null) : baselinePar(mixedTees, pars)
 }
 
 const gap = (code: GameGap['code']): BallHandicap => ({ kind: 'gap', code })
 
-function sharedHandicap(players: readonly PlayerHandicap[], methods: GameMethods): BallHandicap {
+function sharedHandicap(
+  players: readonly PlayerHandicap[],
+  methods: GameMethods,
+  recordedAs: TeeParForm,
+): BallHandicap {
   const { handicapShares, mixedTees, rounding } = methods
   if (handicapShares === null || mixedTees === null || rounding === null) return gap('setting missing')
   const shares = handicapShares.find(({ length }) => length === players.length)
@@ -29,12 +46,14 @@ function sharedHandicap(players: readonly PlayerHandicap[], methods: GameMethods
   const exact: Fraction[] = []
   for (const [place, { handicap }] of players.entries()) {
     if (handicap.kind === 'gap') return handicap
-    exact.push(partnersHandicap(handicap, (pars[place] ?? baseline) - baseline, rounding))
+    const own = pars[place] ?? baseline
+    const difference = mixedTees === 'one-tee-par' ? own - baseline : teeParAddition(recordedAs, own, baseline)
+    exact.push(partnersHandicap(handicap, difference, rounding))
   }
   return { kind: 'course', exact: teamHandicap(exact, shares) }
 }
 
-/** Of one tee, the tee of the partner named first: it gives the ball its pars and stroke indexes too. */
+/** Of one tee: the tee of the partner named first: it gives the ball its pars and stroke indexes too. */
 const baselinePar = (method: MixedTeesMethod, pars: readonly number[]): number | null =>
   (method === 'one-tee-par' ? pars[0] : Math.min(...pars)) ?? null
 

@@ -1,4 +1,5 @@
-import { compareNets, type KnownNet } from './known-net.ts'
+import { bestFew } from './counting-balls.ts'
+import type { KnownNet } from './known-net.ts'
 
 /**
  * A side's score on a hole from its best few balls; `null` where fewer than `count` were holed.
@@ -6,7 +7,7 @@ import { compareNets, type KnownNet } from './known-net.ts'
  * common practice with the allowances of Rules of Handicapping, Appendix C.
  */
 export function bestScores(nets: readonly KnownNet[], count: number): number | null {
-  const best = [...nets].sort(compareNets).slice(0, count)
-  const holed = best.filter(net => net !== 'picked-up')
-  return holed.length < count ? null : holed.reduce((sum, net) => sum + net, 0)
+  const holed = nets.filter(net => net !== 'picked-up').map(value => ({ value, level: 0 }))
+  const best = bestFew(holed, count, 'low')
+  return best.length < count ? null : best.reduce((sum, { value }) => sum + value, 0)
 }

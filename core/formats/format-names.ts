@@ -2,7 +2,10 @@
 export const formatNames = [
   'stroke-play-gross',
   'stroke-play-net',
+  'maximum-score-gross',
+  'maximum-score-net',
   'stableford',
+  'par-bogey',
   'singles-match',
   'four-ball-match',
   'three-ball-match',
@@ -11,6 +14,21 @@ export const formatNames = [
   'foursomes-match',
   'greensomes-match',
   'chapman-match',
+  'four-ball-stroke-play',
+  'four-ball-stableford',
+  'four-ball-par-bogey',
+  'foursomes-stroke-play',
+  'foursomes-stableford',
+  'greensomes-stroke-play',
+  'greensomes-stableford',
+  'chapman-stroke-play',
+  'chapman-stableford',
+  'scramble-stroke-play',
+  'best-balls-stroke-play',
+  'best-balls-stableford',
+  'waltz',
+  'total-of-two-stroke-play',
+  'total-of-two-stableford',
 ] as const
 
 export type FormatName = (typeof formatNames)[number]

@@ -61,6 +61,8 @@ export interface SoundGame {
   readonly strokes: ReadonlyMap<BallId, BallStrokes>
   /** The strokes given where these balls alone make a match. */
   readonly strokesBetween: (balls: readonly BallId[]) => ReadonlyMap<BallId, BallStrokes>
+  /** Strokes that a tee's par adds, by hole; only balls that have any. */
+  readonly teePar: ReadonlyMap<BallId, ReadonlyMap<HoleKey, number>>
   readonly methods: GameMethods
   readonly happenings: Happenings
   /** Balls whose sides are left out, and why. */
@@ -71,6 +73,7 @@ export interface SoundBall {
   readonly order: readonly InputHole[]
   readonly holes: ReadonlyMap<HoleKey, InputHole>
   readonly card: Card
+  readonly players: readonly PlayerId[]
 }
 
 /** How the sides' values make a result, and whether strokes are the ball's own or the difference in a match. */

@@ -1,8 +1,10 @@
+import type { HoleKey } from '#core/card/score.ts'
 import { must } from '#core/values/assert.ts'
 import { fraction } from '#core/values/fraction.ts'
 import type { BallId } from '#core/values/ids.ts'
 import { ballHandicap } from './ball-handicap.ts'
-import { gapsOfBalls, gapsOfGame } from './game-gaps.ts'
+import type { FormatRow } from './format-row.ts'
+import { gapsOfBalls, gapsOfGame, needsHandicaps } from './game-gaps.ts'
 import type { Contest, GameInput, InputBall, SoundBall, SoundGame } from './game-input.ts'
 import type { BallStrokes, GameGap, GameResult } from './game-result.ts'
 import {
@@ -13,7 +15,8 @@ import {
   strokeMethodsOf,
   strokesGiven,
 } from './game-strokes.ts'
-import { type FormatRow, formatTable } from './table.ts'
+import { formatTable } from './table.ts'
+import { type TeePars, teeParsOf } from './tee-par-strokes.ts'
 
 /** One game computed from its own settings and nothing else, or what it still lacks. */
 export function resultOfGame(input: GameInput): GameResult {
@@ -29,6 +32,8 @@ export function resultOfGame(input: GameInput): GameResult {
   if (gaps.length > 0 || isShort) return { kind: 'gap', game, format, gaps: [...gaps, ...ballGaps] }
   const balls = soundBalls(input, sides.flat())
   const { ballRule, measure } = row
+  const teePars = teeParsOf(input, balls, row.recordedAs)
+  const strokes = strokesOf(input, row, balls, row.contest.strokes, teePars)
   const { methods, happenings } = input
   const sound: SoundGame = {
     game,
@@ -37,8 +42,9 @@ export function resultOfGame(input: GameInput): GameResult {
     measure,
     sides,
     balls,
-    strokes: strokesOf(input, row, balls, row.contest.strokes),
-    strokesBetween: these => strokesOf(input, row, only(balls, these), 'difference'),
+    strokes,
+    strokesBetween: these => strokesOf(input, row, only(balls, these), 'difference', teePars),
+    teePar: row.measure.isNet ? teeParByHole(strokes, teePars) : new Map(),
     methods,
     happenings,
     gaps: ballGaps,
@@ -57,9 +63,10 @@ const inputBall = (input: GameInput, ball: BallId): InputBall => must(input.ball
 function soundBalls(input: GameInput, balls: readonly BallId[]): Map<BallId, SoundBall> {
   return new Map(
     balls.map(ball => {
-      const { holes, card } = inputBall(input, ball)
+      const { holes, card, handicaps } = inputBall(input, ball)
       const order = must(holes, 'the course is complete')
-      return [ball, { order, holes: new Map(order.map(hole => [hole.key, hole])), card }]
+      const players = handicaps.map(({ player }) => player)
+      return [ball, { order, holes: new Map(order.map(hole => [hole.key, hole])), card, players }]
     }),
   )
 }
@@ -72,23 +79,51 @@ function strokesOf(
   row: FormatRow,
   balls: ReadonlyMap<BallId, SoundBall>,
   given: Contest['strokes'],
+  teePars: TeePars,
 ): Map<BallId, BallStrokes> {
-  if (!row.measure.isNet) return new Map([...balls].map(([ball, { order }]) => [ball, noStrokes(order)]))
+  if (!needsHandicaps(row, input.methods)) {
+    return new Map([...balls].map(([ball, { order }]) => [ball, noStrokes(order)]))
+  }
   const methods = strokeMethodsOf(input.methods, row.sides.players.min)
-  const handicaps = [...balls.keys()].map(ball => knownHandicap(input, ball, given))
-  const own = handicaps.map(handicap => ownStrokes(handicap, methods))
-  const strokes = given === 'own' ? own : strokesGiven(handicaps, methods)
+  const added = [...balls.keys()].map(teePars.addition)
+  const handicaps = [...balls.keys()].map(ball => knownHandicap(input, row, ball, given))
+  const playing = handicaps.map((handicap, place) => ownStrokes(handicap, methods) + (added[place] ?? 0))
+  const strokes = given === 'own' ? playing : fromLowest(strokesGiven(handicaps, methods), added)
   return new Map(
-    [...balls].map(([ball, { order }], place) => [
-      ball,
-      ballStrokes(must(handicaps[place], 'one a ball'), own[place] ?? 0, strokes[place] ?? 0, order),
-    ]),
+    [...balls].map(([ball, { order }], place) => {
+      const handicap = must(handicaps[place], 'one a ball')
+      return [ball, ballStrokes(handicap, playing[place] ?? 0, strokes[place] ?? 0, added[place] ?? 0, order)]
+    }),
   )
 }
 
+/** The par differences of the tees go in after the allowance; then the lowest plays off none again. */
+function fromLowest(given: readonly number[], added: readonly number[]): number[] {
+  const strokes = given.map((each, place) => each + (added[place] ?? 0))
+  const lowest = Math.min(...strokes)
+  return strokes.map(each => each - lowest)
+}
+
+function teeParByHole(
+  strokes: ReadonlyMap<BallId, BallStrokes>,
+  teePars: TeePars,
+): Map<BallId, ReadonlyMap<HoleKey, number>> {
+  const added = new Map<BallId, ReadonlyMap<HoleKey, number>>()
+  for (const [ball, of] of strokes) {
+    const byHole = teePars.byHole(ball, of.strokes)
+    if (byHole !== null) added.set(ball, byHole)
+  }
+  return added
+}
+
 /** A handicap declared too low in a match is what its ball plays off: Rules of Golf, rule 3.2c(1); 2019 and 2023. */
-function knownHandicap(input: GameInput, ball: BallId, given: Contest['strokes']): KnownHandicap {
-  const handicap = ballHandicap(inputBall(input, ball).handicaps, input.methods)
+function knownHandicap(
+  input: GameInput,
+  { recordedAs }: FormatRow,
+  ball: BallId,
+  given: Contest['strokes'],
+): KnownHandicap {
+  const handicap = ballHandicap(inputBall(input, ball).handicaps, input.methods, recordedAs)
   if (handicap.kind === 'gap') throw new Error('a game with a gap is not computed')
   const declared = given === 'own' ? undefined : input.happenings.playsOff.get(ball)
   if (declared === undefined) return handicap

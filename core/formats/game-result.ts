@@ -1,8 +1,9 @@
 import type { HoleKey } from '#core/card/score.ts'
 import type { Fraction } from '#core/values/fraction.ts'
-import type { BallId, GameId } from '#core/values/ids.ts'
+import type { BallId, GameId, PlayerId } from '#core/values/ids.ts'
 import type { FormatName } from './format-names.ts'
 import type { MatchState } from './match-state.ts'
+import type { MeasureUnit } from './parts.ts'
 
 /** Why a game cannot be computed yet; `ball` where one ball is the reason. */
 export const gameGaps = [
@@ -29,26 +30,56 @@ export interface BallStrokes {
   readonly playingHandicap: number
   /** In this game: the playing handicap, or the strokes given in a match. */
   readonly strokes: number
+  /** Of them, those that a tee of another par adds; negative below the field's baseline. */
+  readonly forTeePar: number
   /** Every hole of the order of play, extra holes too; negative gives back. */
   readonly byHole: ReadonlyMap<HoleKey, number>
 }
 
 /**
- * What a side has on a hole: a value in the game's unit; `none` where the ball was picked up or not played;
+ * What a side has on a hole: a value in the game's unit, with the strokes that would make it level and the balls that
+ * give it; `none` where the ball was picked up or not played; `out` where the hole is out of play and counts nothing;
  * `open` where nothing is written; `two` where two scores wait for a choice, with what each would make of it.
  */
 export type SideHole =
-  | { readonly kind: 'value'; readonly value: number; readonly balls: readonly BallId[] }
+  | { readonly kind: 'value'; readonly value: number; readonly level: number; readonly balls: readonly BallId[] }
   | { readonly kind: 'none' }
+  | { readonly kind: 'out' }
   | { readonly kind: 'open' }
   | { readonly kind: 'two'; readonly values: readonly (number | null)[] }
+
+/** Why a hole counts as it does, where its score alone does not say. */
+export const holeNoteCodes = [
+  'picked-up',
+  'not-played',
+  'absent',
+  'disqualified',
+  'penalty',
+  'capped',
+  'net-par',
+  'out-of-play',
+  'short',
+] as const
+export type HoleNoteCode = (typeof holeNoteCodes)[number]
+export interface HoleNote {
+  readonly code: HoleNoteCode
+  /** Null where it is said of the side: out of play, fewer balls holed than count. */
+  readonly ball: BallId | null
+}
+
+/** How many drives of a player one ball of several used. */
+export interface DrivesUsed {
+  readonly ball: BallId
+  readonly player: PlayerId
+  readonly count: number
+}
 
 export interface TotalLine {
   readonly side: readonly BallId[]
   readonly byHole: ReadonlyMap<HoleKey, SideHole>
   /** Of the settled holes; null in stroke play once there is no return. */
   readonly total: number | null
-  /** Strokes over par of the holes counted, net in a net game; null with points and with no return. */
+  /** Strokes over par of the holes counted, net in a net game; null with points and holes, and with no return. */
   readonly overPar: number | null
   /** Holes that something is written for. */
   readonly through: number
@@ -57,7 +88,17 @@ export interface TotalLine {
   readonly unsettled: readonly HoleKey[]
   /** A hole picked up or not played in stroke play. */
   readonly isNoReturn: boolean
-  /** From 1; equal lines share it. Null for no return and before a hole is played. */
+  /** Of the settled holes and the total: strokes added, or points or holes taken off (negative), for the round. */
+  readonly penalty: number
+  /** By hole, where there is anything to say. */
+  readonly notes: ReadonlyMap<HoleKey, readonly HoleNote[]>
+  /** Every ball of the side. */
+  readonly withdrawn: { readonly reason: string | null } | null
+  /** The side, from this game. */
+  readonly disqualified: { readonly reason: string | null } | null
+  /** Of the balls for which somebody noted whose drive was used. */
+  readonly drives: readonly DrivesUsed[]
+  /** From 1; equal lines share it. Null for no return, a side disqualified and before a hole is played. */
   readonly place: number | null
   readonly isTied: boolean
 }
@@ -128,7 +169,7 @@ export type GameResult =
       readonly kind: 'total'
       readonly game: GameId
       readonly format: FormatName
-      readonly unit: 'strokes' | 'points'
+      readonly unit: MeasureUnit
       readonly strokes: ReadonlyMap<BallId, BallStrokes>
       /** In order of place. */
       readonly lines: readonly TotalLine[]

@@ -64,16 +64,18 @@ function baseOf(exact: readonly Fraction[], method: MatchStrokesMethod, rounding
   return exact.map(each => (isRounded ? fraction(roundHalfUp(each)) : each))
 }
 
-/** A ball's strokes laid on its holes. */
+/** A ball's strokes laid on its holes; what a tee's par adds is in both figures already. */
 export const ballStrokes = (
   handicap: KnownHandicap,
   playing: number,
   strokes: number,
+  forTeePar: number,
   holes: readonly InputHole[],
 ): BallStrokes => ({
   courseHandicap: handicap.kind === 'course' ? handicap.exact : null,
   playingHandicap: playing,
   strokes,
+  forTeePar,
   byHole: strokesByHole(strokes, holes),
 })
 
@@ -82,6 +84,7 @@ export const noStrokes = (holes: readonly InputHole[]): BallStrokes => ({
   courseHandicap: null,
   playingHandicap: 0,
   strokes: 0,
+  forTeePar: 0,
   byHole: strokesByHole(0, holes),
 })
 
@@ -89,7 +92,7 @@ export const noStrokes = (holes: readonly InputHole[]): BallStrokes => ({
  * Strokes fall over the scheduled holes as the card prints them, so that the start hole changes nothing; an extra hole
  * takes what the same hole has in the round, and none where the round does not have it.
  */
-function strokesByHole(strokes: number, holes: readonly InputHole[]): Map<HoleKey, number> {
+export function strokesByHole(strokes: number, holes: readonly InputHole[]): Map<HoleKey, number> {
   const byCard = [...holes].sort((a, b) => a.lap - b.lap || a.hole - b.hole)
   const scheduled = byCard.filter(({ isScheduled }) => isScheduled)
   if (scheduled.length === 0) return new Map()

@@ -1,9 +1,12 @@
 import type { HoleKey } from '#core/card/score.ts'
 import { scoresOn } from '#core/card/settle-card.ts'
 import type { BallId } from '#core/values/ids.ts'
+import { measuredHole, worthOf } from './ball-hole.ts'
+import { sideValueOf } from './counting-balls.ts'
 import type { SoundGame } from './game-input.ts'
 import type { SideHole } from './game-result.ts'
 import type { BallHole } from './parts.ts'
+import { countOn } from './side-hole.ts'
 import { isAbsent, isOutOfHole } from './taking-part.ts'
 
 /**
@@ -12,18 +15,22 @@ import { isAbsent, isOutOfHole } from './taking-part.ts'
  * Source: Rules of Golf, rules 3.2b and 23.4; R&A and USGA; 2019 and 2023.
  */
 export const matchSideHole = (game: SoundGame, side: readonly BallId[], key: HoleKey): SideHole =>
-  game.ballRule.valueOf(
+  sideValueOf(
     side.map(ball => matchBallHole(game, ball, key)),
-    game.measure.better,
+    countOn(game, side, key),
+    game.measure,
   )
 
 function matchBallHole(game: SoundGame, ball: BallId, key: HoleKey): BallHole {
+  const at = measuredHole(game, ball, key)
   const found = game.balls.get(ball)
-  const hole = found?.holes.get(key)
-  if (found === undefined || hole === undefined) return { ball, values: [] }
-  if (isAbsent(game, ball, key) || isOutOfHole(game, ball, key)) return { ball, values: [null] }
+  if (found === undefined || at === null) return { ball, worths: [], level: 0, notes: [] }
+  const { par: level } = at
+  if (isAbsent(game, ball, key) || isOutOfHole(game, ball, key)) {
+    return { ball, worths: [worthOf(game.measure, at, null)], level, notes: [] }
+  }
   const conceded = game.happenings.strokeConcessions.find(each => each.ball === ball && each.hole === key)
   const scores = conceded === undefined ? scoresOn(found.card, key) : [conceded.score]
-  const at = { par: hole.par, strokes: game.strokes.get(ball)?.byHole.get(key) ?? 0 }
-  return { ball, values: scores.map(score => game.measure.valueOf(at, score)) }
+  const grosses = scores.map(score => (typeof score === 'number' ? score : null))
+  return { ball, worths: grosses.map(gross => worthOf(game.measure, at, gross)), level, notes: [] }
 }

@@ -1,28 +1,32 @@
 import type { TotalLine } from './game-result.ts'
+import type { MeasureUnit } from './parts.ts'
 
 export type UnplacedLine = Omit<TotalLine, 'place' | 'isTied'>
 
 /**
- * The lines in order with their places; equal ones share a place. Points go by the sum. Strokes go against par while a
- * round is under way, so that three holes do not lead eighteen, and by the sum once every round is finished. No return
- * comes last and a line without a hole before it, both without a place.
+ * The lines in order with their places; equal ones share a place. Points and holes go by the sum. Strokes go against par
+ * while a round is under way, so that three holes do not lead eighteen, and by the sum once every round is finished. A
+ * side disqualified comes last, no return before it and a line without a hole before that, all without a place.
  */
-export function placeLines(lines: readonly UnplacedLine[], unit: 'strokes' | 'points'): TotalLine[] {
-  const isRunning = lines.some(line => !line.isFinished && !line.isNoReturn)
+export function placeLines(lines: readonly UnplacedLine[], unit: MeasureUnit): TotalLine[] {
+  const isRunning = lines.some(line => !line.isFinished && isInPlay(line))
   const figureOf = (line: UnplacedLine): number => {
-    if (unit === 'points') return -(line.total ?? 0)
+    if (unit !== 'strokes') return -(line.total ?? 0)
     return (isRunning ? line.overPar : line.total) ?? 0
   }
   const placed = lines.filter(hasPlace).sort((a, b) => figureOf(a) - figureOf(b))
   const figures = placed.map(figureOf)
   return [
     ...placed.map((line, row) => placeLine(line, figures, row)),
-    ...lines.filter(line => !hasPlace(line) && !line.isNoReturn).map(withoutPlace),
-    ...lines.filter(line => line.isNoReturn).map(withoutPlace),
+    ...lines.filter(line => isInPlay(line) && !hasPlace(line)).map(withoutPlace),
+    ...lines.filter(line => line.isNoReturn && line.disqualified === null).map(withoutPlace),
+    ...lines.filter(line => line.disqualified !== null).map(withoutPlace),
   ]
 }
 
-const hasPlace = (line: UnplacedLine): boolean => !line.isNoReturn && line.through > 0
+const isInPlay = (line: UnplacedLine): boolean => !line.isNoReturn && line.disqualified === null
+
+const hasPlace = (line: UnplacedLine): boolean => isInPlay(line) && line.through > 0
 
 const withoutPlace = (line: UnplacedLine): TotalLine => ({ ...line, place: null, isTied: false })
 

@@ -1,25 +1,14 @@
 import type { HoleKey } from '#core/card/score.ts'
-import { scoresOn } from '#core/card/settle-card.ts'
 import type { BallId } from '#core/values/ids.ts'
 import type { SoundGame } from './game-input.ts'
-import type { SideHole } from './game-result.ts'
-import type { BallHole } from './parts.ts'
 
-/** What a side has on a hole: each ball's measure, put together by the ball rule. */
-export function sideHoleOf(game: SoundGame, side: readonly BallId[], key: HoleKey): SideHole {
-  return game.ballRule.valueOf(
-    side.map(ball => ballHoleOf(game, ball, key)),
-    game.measure.better,
-  )
-}
+/** True where the hole counts nothing to anybody. */
+export const isOutOfPlay = ({ happenings }: SoundGame, key: HoleKey): boolean =>
+  happenings.holesOut.get(key)?.counts === 'nothing'
 
-function ballHoleOf(game: SoundGame, ball: BallId, key: HoleKey): BallHole {
-  const found = game.balls.get(ball)
-  const hole = found?.holes.get(key)
-  if (found === undefined || hole === undefined) return { ball, values: [] }
-  const at = { par: hole.par, strokes: game.strokes.get(ball)?.byHole.get(key) ?? 0 }
-  return { ball, values: scoresOn(found.card, key).map(score => game.measure.valueOf(at, score)) }
-}
+/** How many of the side's balls count on a hole. */
+export const countOn = ({ ballRule, balls, methods }: SoundGame, side: readonly BallId[], hole: HoleKey): number =>
+  ballRule.countOf({ methods, hole, balls: side.length, order: (side[0] && balls.get(side[0])?.order) || [] })
 
 /** True while one of the side's balls has two scores on the hole, whatever they would change. */
 export const isUnsettled = (game: SoundGame, side: readonly BallId[], key: HoleKey): boolean =>

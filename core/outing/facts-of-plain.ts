@@ -116,7 +116,7 @@ const gameOfPlain = (game: PlainGame): NewFact[] => {
     group: game.group ?? null,
     format: game.format,
     sides: game.sides,
-    methods: { ...defaultGameMethods(game.format), ...methodsNamed(game) },
+    methods: { ...defaultGameMethods(game.format, methodsNamed(game)), ...methodsNamed(game) },
   })
 }
 

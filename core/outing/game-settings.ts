@@ -1,4 +1,5 @@
 import type { FormatName } from '#core/formats/format-names.ts'
+import type { ProposedAllowance } from '#core/formats/format-row.ts'
 import { type GameMethods, type GameSetting, noMethods } from '#core/formats/game-methods.ts'
 import { formatTable } from '#core/formats/table.ts'
 import type { BallId, GameId, GroupId } from '#core/values/ids.ts'
@@ -32,20 +33,27 @@ const proposals: Partial<GameMethods> = {
 
 /**
  * What a new game proposes, for people to see and change: the format's recommended allowance and the methods of the
- * Rules of Handicapping 2024. They are written into the game's facts; the fold fills in nothing.
+ * Rules of Handicapping 2024. They are written into the game's facts; the fold fills in nothing. The allowance follows the
+ * number of balls that count, where somebody has named one.
  */
-export function defaultGameMethods(format: FormatName): GameMethods {
-  const { allowance, settings } = formatTable[format]
+export function defaultGameMethods(format: FormatName, named: Partial<GameMethods> = {}): GameMethods {
+  const { allowance, settings, proposes } = formatTable[format]
   const asked = Object.entries(proposals).filter(([name]) => settings.some(each => each === name))
   return {
     ...noMethods,
     ...Object.fromEntries(asked),
-    allowancePercent: allowance.percent,
+    ...proposes,
+    allowancePercent: percentOf(allowance, named.countingBalls ?? null),
     handicapShares: allowance.shares,
     rounding: 'course-handicap-unrounded',
     nineHoleIndex: 'half-index-unrounded',
     matchStrokes: 'from-lowest-playing-handicap',
   }
+}
+
+function percentOf({ percent, byCount }: ProposedAllowance, countingBalls: GameMethods['countingBalls']): number {
+  const [count = 0, ...others] = countingBalls ?? []
+  return others.length > 0 ? percent : (byCount?.[count - 1] ?? percent)
 }
 
 export interface NewGame {

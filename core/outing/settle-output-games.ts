@@ -1,7 +1,16 @@
 import type { FormatName } from '#core/formats/format-names.ts'
 import type { GameMethods } from '#core/formats/game-methods.ts'
-import type { GameGap, MatchEnding, MatchHoleReason, VoidConcession } from '#core/formats/game-result.ts'
+import type {
+  GameGap,
+  HoleNote,
+  MatchEnding,
+  MatchHoleReason,
+  SideHole,
+  TotalLine,
+  VoidConcession,
+} from '#core/formats/game-result.ts'
 import type { MatchSide } from '#core/formats/match-state.ts'
+import type { MeasureUnit } from '#core/formats/parts.ts'
 
 export interface SettledHole {
   readonly hole: number
@@ -34,12 +43,14 @@ export interface SettledStrokes {
   readonly courseHandicap: SettledCourseHandicap | null
   readonly playingHandicap: number
   readonly strokes: number
+  /** Of them, those for the par of the tee. */
+  readonly forTeePar: number
   readonly byHole: readonly (SettledHole & { readonly strokes: number })[]
 }
 
-/** `kind` as in the game: a value, none, open, or two with what each choice would give. */
+/** `kind` as in the game: a value, none, out of play, open, or two with what each choice would give. */
 export interface SettledSideHole {
-  readonly kind: 'value' | 'none' | 'open' | 'two'
+  readonly kind: SideHole['kind']
   readonly value: number | null
   readonly values: readonly (number | null)[]
   /** The balls that give the value. */
@@ -56,7 +67,13 @@ export interface SettledLine {
   readonly through: number
   readonly isFinished: boolean
   readonly isNoReturn: boolean
-  readonly holes: readonly (SettledHole & SettledSideHole)[]
+  /** For the round, in the total already. */
+  readonly penalty: number
+  readonly withdrawn: TotalLine['withdrawn']
+  readonly disqualified: TotalLine['disqualified']
+  readonly drives: TotalLine['drives']
+  /** `notes`: why the hole counts as it does. */
+  readonly holes: readonly (SettledHole & SettledSideHole & { readonly notes: readonly HoleNote[] })[]
   readonly unsettled: readonly SettledHole[]
 }
 
@@ -103,7 +120,7 @@ export type SettledGame =
   | (SettledGameHead & { readonly kind: 'gap'; readonly gaps: readonly SettledGap[] })
   | (SettledGameHead & {
       readonly kind: 'total'
-      readonly unit: 'strokes' | 'points'
+      readonly unit: MeasureUnit
       readonly strokes: readonly SettledStrokes[]
       readonly lines: readonly SettledLine[]
       /** Balls whose sides have no line yet, and why. */

@@ -87,6 +87,7 @@ const strokesOf = (strokes: ReadonlyMap<BallId, BallStrokes>): SettledStrokes[] 
     courseHandicap: of.courseHandicap === null ? null : settledCourseHandicap(of.courseHandicap),
     playingHandicap: of.playingHandicap,
     strokes: of.strokes,
+    forTeePar: of.forTeePar,
     byHole: [...of.byHole].map(([key, count]) => ({ ...settledHole(key), strokes: count })),
   }))
 
@@ -110,7 +111,15 @@ const settledLine = (outing: Outing, line: TotalLine): SettledLine => ({
   through: line.through,
   isFinished: line.isFinished,
   isNoReturn: line.isNoReturn,
-  holes: [...line.byHole].map(([key, side]) => ({ ...settledHole(key), ...sideHole(side) })),
+  penalty: line.penalty,
+  withdrawn: line.withdrawn,
+  disqualified: line.disqualified,
+  drives: line.drives,
+  holes: [...line.byHole].map(([key, side]) => ({
+    ...settledHole(key),
+    ...sideHole(side),
+    notes: line.notes.get(key) ?? [],
+  })),
   unsettled: line.unsettled.map(settledHole),
 })
 

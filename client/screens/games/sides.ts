@@ -1,5 +1,6 @@
 import type { FormatName } from '#core/formats/format-names.ts'
-import { formatTable, type Range } from '#core/formats/table.ts'
+import type { Range } from '#core/formats/format-row.ts'
+import { formatTable } from '#core/formats/table.ts'
 import { say } from '../../words/say.ts'
 
 /** A ball, or before the start a player, as a side names it. */

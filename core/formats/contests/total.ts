@@ -1,8 +1,11 @@
 import type { HoleKey } from '#core/card/score.ts'
+import { ballHoleOf, notesOfSide } from '#core/formats/ball-hole.ts'
+import { sideValueOf } from '#core/formats/counting-balls.ts'
 import type { Contest, InputHole, SoundGame } from '#core/formats/game-input.ts'
-import type { GameResult, SideHole } from '#core/formats/game-result.ts'
+import type { DrivesUsed, GameResult, HoleNote, SideHole, TotalLine } from '#core/formats/game-result.ts'
 import { placeLines, type UnplacedLine } from '#core/formats/places.ts'
-import { isUnsettled, isWritten, sideHoleOf } from '#core/formats/side-hole.ts'
+import { penaltyOnRound } from '#core/formats/round-penalty.ts'
+import { countOn, isOutOfPlay, isUnsettled, isWritten } from '#core/formats/side-hole.ts'
 import type { BallId } from '#core/values/ids.ts'
 
 /** Every side adds up its scheduled holes; the table is in order of the sums. */
@@ -25,31 +28,72 @@ function resultOf(game: SoundGame): GameResult {
 
 function lineOf(game: SoundGame, side: readonly BallId[]): UnplacedLine {
   const holes = scheduledHoles(game, side)
-  const byHole = new Map(holes.map(({ key }) => [key, sideHoleOf(game, side, key)]))
-  const counted = holes.flatMap(hole => countedValue(hole, byHole))
+  const byHole = new Map<HoleKey, SideHole>()
+  const notes = new Map<HoleKey, readonly HoleNote[]>()
+  for (const { key } of holes) {
+    const [value, ofHole] = holeOf(game, side, key)
+    byHole.set(key, value)
+    if (ofHole.length > 0) notes.set(key, ofHole)
+  }
+  const counted = [...byHole.values()].flatMap(each => (each.kind === 'value' ? [each] : []))
   const isStrokes = game.measure.unit === 'strokes'
-  const isNoReturn = isStrokes && [...byHole.values()].some(({ kind }) => kind === 'none')
+  const withdrawn = withdrawnSide(game, side)
+  const isNoReturn = isStrokes && (withdrawn !== null || [...byHole.values()].some(({ kind }) => kind === 'none'))
+  const penalty = penaltyOnRound(game, side)
+  const sum = sumOf(counted.map(({ value }) => value)) + penalty
   return {
     side,
     byHole,
-    total: isNoReturn ? null : sumOf(counted.map(({ value }) => value)),
-    overPar: isNoReturn || !isStrokes ? null : sumOf(counted.map(({ value, par }) => value - par)),
-    through: holes.filter(({ key }) => isWritten(game, side, key)).length,
-    isFinished: [...byHole.values()].every(({ kind }) => kind === 'value' || kind === 'none'),
+    notes,
+    total: isNoReturn ? null : sum,
+    overPar: isNoReturn || !isStrokes ? null : sum - sumOf(counted.map(({ level }) => level)),
+    penalty,
+    through: holes.filter(({ key }) => !isOutOfPlay(game, key) && isWritten(game, side, key)).length,
+    isFinished: [...byHole.values()].every(({ kind }) => kind !== 'open' && kind !== 'two'),
     unsettled: holes.map(({ key }) => key).filter(key => isUnsettled(game, side, key)),
     isNoReturn,
+    withdrawn,
+    disqualified: disqualifiedSide(game, side),
+    drives: side.flatMap(ball => drivesOf(game, ball)),
   }
 }
 
 const scheduledHoles = (game: SoundGame, [first]: readonly BallId[]): InputHole[] =>
   (first === undefined ? [] : (game.balls.get(first)?.order ?? [])).filter(({ isScheduled }) => isScheduled)
 
-function countedValue(
-  { key, par }: InputHole,
-  byHole: ReadonlyMap<HoleKey, SideHole>,
-): { value: number; par: number }[] {
-  const found = byHole.get(key)
-  return found?.kind === 'value' ? [{ value: found.value, par }] : []
+function holeOf(game: SoundGame, side: readonly BallId[], key: HoleKey): [SideHole, readonly HoleNote[]] {
+  if (isOutOfPlay(game, key)) return [{ kind: 'out' }, [{ code: 'out-of-play', ball: null }]]
+  const balls = side.map(ball => ballHoleOf(game, ball, key))
+  const count = countOn(game, side, key)
+  return [sideValueOf(balls, count, game.measure), notesOfSide(balls, count)]
+}
+
+/** With every ball of it, for the first reason given. */
+function withdrawnSide({ happenings }: SoundGame, side: readonly BallId[]): TotalLine['withdrawn'] {
+  const absences = side.flatMap(ball => happenings.absences.get(ball) ?? [])
+  const [first] = absences.filter(({ isWithdrawn }) => isWithdrawn)
+  if (first === undefined || absences.length < side.length) return null
+  return absences.every(({ isWithdrawn }) => isWithdrawn) ? { reason: first.reason } : null
+}
+
+/** By one of its balls, or only with all of them, as the ball rule says. */
+function disqualifiedSide({ happenings, ballRule }: SoundGame, side: readonly BallId[]): TotalLine['disqualified'] {
+  const found = happenings.disqualified.filter(({ hole, ball }) => hole === null && side.includes(ball))
+  const [first] = found
+  if (first === undefined) return null
+  const isSideOut = ballRule.disqualifiedWith === 'side' || side.every(each => found.some(({ ball }) => ball === each))
+  return isSideOut ? { reason: first.reason } : null
+}
+
+function drivesOf({ balls, happenings }: SoundGame, ball: BallId): DrivesUsed[] {
+  const used = happenings.drives.get(ball)
+  if (used === undefined) return []
+  const ofHoles = [...used].flatMap(([key, player]) => (balls.get(ball)?.holes.get(key)?.isScheduled ? [player] : []))
+  return (balls.get(ball)?.players ?? []).map(player => ({
+    ball,
+    player,
+    count: ofHoles.filter(each => each === player).length,
+  }))
 }
 
 const sumOf = (numbers: readonly number[]): number => numbers.reduce((sum, each) => sum + each, 0)

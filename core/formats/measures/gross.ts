@@ -5,5 +5,6 @@ export const gross: Measure = {
   unit: 'strokes',
   better: 'low',
   isNet: false,
-  valueOf: (_, score) => (typeof score === 'number' ? score : null),
+  isCapped: false,
+  valueOf: (_, strokes) => strokes,
 }

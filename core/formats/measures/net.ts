@@ -5,5 +5,6 @@ export const net: Measure = {
   unit: 'strokes',
   better: 'low',
   isNet: true,
-  valueOf: ({ strokes }, score) => (typeof score === 'number' ? score - strokes : null),
+  isCapped: false,
+  valueOf: ({ strokes }, gross) => (gross === null ? null : gross - strokes),
 }

@@ -6,5 +6,6 @@ export const points: Measure = {
   unit: 'points',
   better: 'high',
   isNet: true,
-  valueOf: ({ par, strokes }, score) => stablefordPoints(par, strokes, typeof score === 'number' ? score : null),
+  isCapped: false,
+  valueOf: ({ par, strokes }, gross) => stablefordPoints(par, strokes, gross),
 }

@@ -23,8 +23,11 @@ const methods: GameMethods = {
 
 describe('what a ball plays off', () => {
   it("is its one player's handicap", () => {
-    expect(ballHandicap([player(course(7))], noMethods)).toEqual(course(7))
-    expect(ballHandicap([player({ kind: 'plain', strokes: 3 })], noMethods)).toEqual({ kind: 'plain', strokes: 3 })
+    expect(ballHandicap([player(course(7))], noMethods, 'stroke-play')).toEqual(course(7))
+    expect(ballHandicap([player({ kind: 'plain', strokes: 3 })], noMethods, 'stroke-play')).toEqual({
+      kind: 'plain',
+      strokes: 3,
+    })
   })
 
   // Rules of Handicapping, Appendix C, 2024: 60 per cent of the lower and 40 of the higher, as a club prints it.
@@ -33,25 +36,31 @@ describe('what a ball plays off', () => {
     [8, 4, course(56, 10)],
     [6, 11, course(8)],
   ])('is the shares of %i and %i, the lowest first whoever is named first', (one, other, expected) => {
-    expect(ballHandicap([player(course(one)), player(course(other))], methods)).toEqual(expected)
+    expect(ballHandicap([player(course(one)), player(course(other))], methods, 'stroke-play')).toEqual(expected)
   })
 
   it('takes whole course handicaps where the game rounds them first', () => {
     const partners = [player(course(9, 2)), player(course(8))]
-    expect(ballHandicap(partners, methods)).toEqual(course(59, 10))
-    expect(ballHandicap(partners, { ...methods, rounding: 'course-handicap-rounded-first' })).toEqual(course(62, 10))
+    expect(ballHandicap(partners, methods, 'stroke-play')).toEqual(course(59, 10))
+    expect(ballHandicap(partners, { ...methods, rounding: 'course-handicap-rounded-first' }, 'stroke-play')).toEqual(
+      course(62, 10),
+    )
   })
 
   // Club pages, 2024, second-hand: one tee's par for all, or each par and the difference to the lowest.
   it("across tees takes one tee's par, or the difference of the pars into the shares", () => {
     const partners = [player(course(10), 73), player(course(20), 71)]
-    expect(ballHandicap(partners, methods)).toEqual(course(132, 10))
-    expect(ballHandicap(partners, { ...methods, mixedTees: 'par-difference-in-shares' })).toEqual(course(152, 10))
+    expect(ballHandicap(partners, methods, 'stroke-play')).toEqual(course(132, 10))
+    expect(ballHandicap(partners, { ...methods, mixedTees: 'par-difference-in-shares' }, 'stroke-play')).toEqual(
+      course(152, 10),
+    )
   })
 
   it('takes plain strokes into the shares as they are', () => {
     const partners = [player({ kind: 'plain', strokes: 10 }, 73), player(course(20), 71)]
-    expect(ballHandicap(partners, { ...methods, mixedTees: 'par-difference-in-shares' })).toEqual(course(14))
+    expect(ballHandicap(partners, { ...methods, mixedTees: 'par-difference-in-shares' }, 'stroke-play')).toEqual(
+      course(14),
+    )
   })
 
   it.each([
@@ -61,6 +70,6 @@ describe('what a ball plays off', () => {
     ['a handicap', [player(course(1)), player({ kind: 'gap', code: 'rating missing' })], {}, 'rating missing'],
     ['a player', [], {}, 'handicap missing'],
   ])('names what it lacks: %s', (_, partners, change, code) => {
-    expect(ballHandicap(partners, { ...methods, ...change })).toEqual({ kind: 'gap', code })
+    expect(ballHandicap(partners, { ...methods, ...change }, 'stroke-play')).toEqual({ kind: 'gap', code })
   })
 })
