@@ -13,6 +13,7 @@ const commands = {
   settle: { needs: [], takesFile: true },
   'check-values': { needs: [], takesFile: true },
   bench: { needs: ['build'], takesFile: false },
+  demo: { needs: [], takesFile: false },
 }
 
 const [name = '', ...args] = process.argv.slice(2)
