@@ -1,6 +1,8 @@
 import * as z from 'zod/mini'
+import { countbackHoles, countbackMethods } from '#core/card/countback.ts'
 import { unholedScores } from '#core/card/score.ts'
 import { formatNames } from '#core/formats/format-names.ts'
+import { tieEnds } from '#core/formats/game-methods.ts'
 import { gameGaps, holeNoteCodes, matchEndings, matchHoleReasons, voidReasons } from '#core/formats/game-result.ts'
 import { records } from '#core/outing/facts.ts'
 import type { SettleOutput } from '#core/outing/settle-output.ts'
@@ -83,6 +85,15 @@ const line = z.strictObject({
   unsettled: z.array(hole),
 })
 
+const tie = z.strictObject({
+  sides: z.array(texts),
+  method: z.enum(countbackMethods),
+  holes: z.enum(countbackHoles),
+  working: z.array(z.strictObject({ name: text, figures: texts })),
+  decidedBy: z.array(z.nullable(text)),
+  ifStillTied: z.nullable(z.enum(tieEnds)),
+})
+
 const match = z.strictObject({
   sides: z.array(texts),
   names: z.array(texts),
@@ -119,6 +130,7 @@ const game = z.discriminatedUnion('kind', [
     unit: z.enum(['strokes', 'points', 'holes']),
     strokes,
     lines: z.array(line),
+    ties: z.array(tie),
     gaps: z.array(z.strictObject(gap)),
   }),
   z.strictObject({ ...gameHead, kind: z.literal('match'), strokes, matches: z.array(match) }),

@@ -6,7 +6,12 @@ export const countbackMethods = ['gross', 'share-of-handicap', 'strokes-as-they-
 export type CountbackMethod = (typeof countbackMethods)[number]
 
 /** Which holes are counted, in which order. */
-export const countbackSchemes = ['nine-six-three-one', 'nine-holes', 'threes-from-last'] as const
+export const countbackSchemes = [
+  'nine-six-three-one',
+  'nine-holes',
+  'threes-from-last',
+  'threes-from-last-of-nine',
+] as const
 export type CountbackScheme = (typeof countbackSchemes)[number]
 
 /** A run of holes that is compared, by positions in the order of the lists given. */
@@ -17,6 +22,9 @@ export interface CountbackStep {
 }
 
 const step = (name: string, from: number, to: number): CountbackStep => ({ name, from, to })
+
+const threesFrom = (starts: readonly number[]): CountbackStep[] =>
+  starts.map(from => step(`${from}-${from + 2}`, from, from + 2))
 
 /**
  * Source: Committee Procedures 5A(6), R&A, quoted second-hand: the last nine, six, three and one hole, then the last six,
@@ -33,10 +41,13 @@ const stepsOf: Record<CountbackScheme, readonly CountbackStep[]> = {
     step('first-nine-last-hole', 9, 9),
   ],
   'nine-holes': [step('last-6', 4, 9), step('last-3', 7, 9), step('last-hole', 9, 9)],
-  'threes-from-last': [16, 13, 10, 7, 4, 1].map(from => step(`${from}-${from + 2}`, from, from + 2)),
+  'threes-from-last': threesFrom([16, 13, 10, 7, 4, 1]),
+  'threes-from-last-of-nine': threesFrom([7, 4, 1]),
 }
 
-const holesOf = (scheme: CountbackScheme): 9 | 18 => (scheme === 'nine-holes' ? 9 : 18)
+const holesOf = (scheme: CountbackScheme): 9 | 18 => (isOfNine(scheme) ? 9 : 18)
+
+const isOfNine = (scheme: CountbackScheme): boolean => scheme === 'nine-holes' || scheme === 'threes-from-last-of-nine'
 
 /** A card that takes part; lists run in the order that counts (`countbackOrder`). */
 export interface CountbackCard {
@@ -84,6 +95,51 @@ export interface CountbackWorking {
   readonly figures: readonly Fraction[]
 }
 
+/** Tied cards in order. */
+export interface CountbackRanking {
+  /** Positions among the cards, the best first; cards that no step separates keep their order. */
+  readonly order: readonly number[]
+  /** The step that puts each of the order before the next; `null` where none does: the terms say what follows. */
+  readonly decidedBy: readonly (string | null)[]
+  /** Up to the last step that was needed. */
+  readonly working: readonly CountbackWorking[]
+}
+
+/** Every tied card in order, with the working. A card worse than another on a step takes no part in later ones. */
+export function rankByCountback(
+  method: CountbackMethod,
+  scheme: CountbackScheme,
+  cards: readonly CountbackCard[],
+): CountbackRanking {
+  const steps = stepsOf[scheme].map(each => ({
+    name: each.name,
+    figures: cards.map(card => countbackFigure(method, scheme, each, card)),
+  }))
+  const compare = (one: number, other: number, { figures }: CountbackWorking): number =>
+    compareFigures(method, figures, one, other)
+  const separating = (one: number, other: number): number => steps.findIndex(each => compare(one, other, each) !== 0)
+  const order = cards
+    .map((_, at) => at)
+    .sort((one, other) => {
+      const each = steps[separating(one, other)]
+      return each === undefined ? 0 : compare(one, other, each)
+    })
+  const needed = order.slice(1).map((next, place) => separating(must(order[place], 'countback: one before it'), next))
+  const last = needed.includes(-1) ? steps.length - 1 : Math.max(-1, ...needed)
+  return {
+    order,
+    decidedBy: needed.map(each => steps[each]?.name ?? null),
+    working: steps.slice(0, last + 1),
+  }
+}
+
+/** Negative where the first card's figure is the better one. */
+function compareFigures(method: CountbackMethod, figures: readonly Fraction[], one: number, other: number): number {
+  const figureOf = (at: number): Fraction => must(figures[at], 'countback: a figure for each card')
+  const compared = compareFractions(figureOf(one), figureOf(other))
+  return method === 'points' ? -compared : compared
+}
+
 export interface Countback {
   /** Position of the winner among the cards; `null` when no step separates the best: the terms say what follows. */
   readonly winner: number | null
@@ -92,21 +148,19 @@ export interface Countback {
   readonly working: readonly CountbackWorking[]
 }
 
-/** The best of tied cards, with the working. A card worse than another on a step takes no part in later ones. */
+/** The best of tied cards, with the working. */
 export function countback(
   method: CountbackMethod,
   scheme: CountbackScheme,
   cards: readonly CountbackCard[],
 ): Countback {
-  const working: CountbackWorking[] = []
-  let left = cards.map((_, at) => at)
-  for (const each of stepsOf[scheme]) {
-    const figures = cards.map(card => countbackFigure(method, scheme, each, card))
-    working.push({ name: each.name, figures })
-    left = bestOf(left, figures, method)
-    if (left.length === 1) return { winner: must(left[0], 'countback: one is left'), decidedBy: each.name, working }
-  }
-  return { winner: null, decidedBy: null, working }
+  const { order, decidedBy, working } = rankByCountback(method, scheme, cards)
+  const [step = null] = decidedBy
+  const [best = null] = order
+  const last = working.findIndex(({ name }) => name === step)
+  return step === null
+    ? { winner: null, decidedBy: null, working }
+    : { winner: best, decidedBy: step, working: working.slice(0, last + 1) }
 }
 
 /** Negative, zero or positive as the first card comes before, level with or after the second. */
@@ -118,14 +172,6 @@ export function compareByCountback(
 ): number {
   const { winner } = countback(method, scheme, [first, second])
   return winner === null ? 0 : winner === 0 ? -1 : 1
-}
-
-/** The cards, of those left, that no other beats. */
-function bestOf(left: readonly number[], figures: readonly Fraction[], method: CountbackMethod): number[] {
-  const figureOf = (at: number): Fraction => must(figures[at], 'countback: a figure for each card')
-  const sign = method === 'points' ? -1 : 1
-  const beats = (one: number, other: number): boolean => sign * compareFractions(figureOf(one), figureOf(other)) < 0
-  return left.filter(at => !left.some(other => beats(other, at)))
 }
 
 /** Whether the last nine are the card's, wherever a group started, or the last nine it played. */

@@ -1,7 +1,9 @@
+import type { CountbackHoles, CountbackMethod } from '#core/card/countback.ts'
 import type { HoleKey } from '#core/card/score.ts'
 import type { Fraction } from '#core/values/fraction.ts'
 import type { BallId, GameId, PlayerId } from '#core/values/ids.ts'
 import type { FormatName } from './format-names.ts'
+import type { TieEnd } from './game-methods.ts'
 import type { MatchState } from './match-state.ts'
 import type { MeasureUnit } from './parts.ts'
 
@@ -103,6 +105,21 @@ export interface TotalLine {
   readonly isTied: boolean
 }
 
+/** Finished lines with one total, counted back. */
+export interface Tie {
+  /** In order after the countback. */
+  readonly sides: readonly (readonly BallId[])[]
+  /** What was counted: the method of the game's terms, or the one that its scores leave. */
+  readonly method: CountbackMethod
+  readonly holes: CountbackHoles
+  /** Up to the last step that was needed, each with the sides' figures in that order. */
+  readonly working: readonly { readonly name: string; readonly figures: readonly Fraction[] }[]
+  /** The step that puts each side before the next; null where they are tied still. */
+  readonly decidedBy: readonly (string | null)[]
+  /** What the terms say then; null where every side has a place of its own. */
+  readonly ifStillTied: TieEnd | null
+}
+
 /** A hole of a match from the first side's view; null while open, `two` while two scores leave it open. */
 export type MatchHoleResult = 1 | 0 | -1 | null | { readonly two: readonly (1 | 0 | -1)[] }
 
@@ -173,6 +190,8 @@ export type GameResult =
       readonly strokes: ReadonlyMap<BallId, BallStrokes>
       /** In order of place. */
       readonly lines: readonly TotalLine[]
+      /** Of the lines with a place, in its order; empty without terms. */
+      readonly ties: readonly Tie[]
       /** Balls whose sides have no line yet, and why. */
       readonly gaps: readonly GameGap[]
     }

@@ -6,6 +6,7 @@ import type {
   MatchEnding,
   MatchHoleReason,
   SideHole,
+  Tie,
   TotalLine,
   VoidConcession,
 } from '#core/formats/game-result.ts'
@@ -77,6 +78,11 @@ export interface SettledLine {
   readonly unsettled: readonly SettledHole[]
 }
 
+/** `working`: each figure as decimal text of at most six places, in the order of the sides. */
+export interface SettledTie extends Omit<Tie, 'working'> {
+  readonly working: readonly { readonly name: string; readonly figures: readonly string[] }[]
+}
+
 export interface SettledMatchHole extends SettledHole {
   /** From the first side's view; null while open. */
   readonly result: 1 | 0 | -1 | null
@@ -123,6 +129,7 @@ export type SettledGame =
       readonly unit: MeasureUnit
       readonly strokes: readonly SettledStrokes[]
       readonly lines: readonly SettledLine[]
+      readonly ties: readonly SettledTie[]
       /** Balls whose sides have no line yet, and why. */
       readonly gaps: readonly SettledGap[]
     })

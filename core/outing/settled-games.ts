@@ -1,5 +1,5 @@
 import type { HoleKey } from '#core/card/score.ts'
-import type { BallStrokes, GameResult, MatchLine, SideHole, TotalLine } from '#core/formats/game-result.ts'
+import type { BallStrokes, GameResult, MatchLine, SideHole, Tie, TotalLine } from '#core/formats/game-result.ts'
 import { formatMatchLine, formatMatchState } from '#core/formats/match-text.ts'
 import { must, unreachable } from '#core/values/assert.ts'
 import { formatDecimal } from '#core/values/decimal.ts'
@@ -17,6 +17,7 @@ import type {
   SettledMatchHole,
   SettledSideHole,
   SettledStrokes,
+  SettledTie,
 } from './settle-output-games.ts'
 
 /** Every game with its settings and what it comes to. */
@@ -35,6 +36,7 @@ function settledGame(outing: Outing, game: Game, result: GameResult): SettledGam
         unit: result.unit,
         strokes: strokesOf(result.strokes),
         lines: result.lines.map(line => settledLine(outing, line)),
+        ties: result.ties.map(settledTie),
         gaps: result.gaps,
       }
     case 'match':
@@ -100,6 +102,11 @@ const sideHole = (side: SideHole): SettledSideHole => ({
 
 const namesOf = (outing: Outing, side: readonly BallId[]): string[] =>
   side.map(ball => outing.balls.get(ball)?.name ?? ball)
+
+const settledTie = (tie: Tie): SettledTie => ({
+  ...tie,
+  working: tie.working.map(({ name, figures }) => ({ name, figures: figures.map(formatDecimal) })),
+})
 
 const settledLine = (outing: Outing, line: TotalLine): SettledLine => ({
   side: line.side,

@@ -6,12 +6,14 @@ import type { DrivesUsed, GameResult, HoleNote, SideHole, TotalLine } from '#cor
 import { placeLines, type UnplacedLine } from '#core/formats/places.ts'
 import { penaltyOnRound } from '#core/formats/round-penalty.ts'
 import { countOn, isOutOfPlay, isUnsettled, isWritten } from '#core/formats/side-hole.ts'
+import { splitTies } from '#core/formats/ties.ts'
 import type { BallId } from '#core/values/ids.ts'
 
 /** Every side adds up its scheduled holes; the table is in order of the sums. */
 export const total: Contest = { strokes: 'own', resultOf }
 
 function resultOf(game: SoundGame): GameResult {
+  const lines = game.sides.map(side => lineOf(game, side))
   return {
     kind: 'total',
     game: game.game,
@@ -19,10 +21,7 @@ function resultOf(game: SoundGame): GameResult {
     unit: game.measure.unit,
     strokes: game.strokes,
     gaps: game.gaps,
-    lines: placeLines(
-      game.sides.map(side => lineOf(game, side)),
-      game.measure.unit,
-    ),
+    ...splitTies(game, placeLines(lines, game.measure.unit)),
   }
 }
 

@@ -1,0 +1,133 @@
+import {
+  type CountbackCard,
+  type CountbackMethod,
+  type CountbackScheme,
+  countbackOrder,
+  rankByCountback,
+} from '#core/card/countback.ts'
+import { must } from '#core/values/assert.ts'
+import type { BallId } from '#core/values/ids.ts'
+import { ballHoleOf } from './ball-hole.ts'
+import type { InputHole, SoundGame } from './game-input.ts'
+import type { TieTerms } from './game-methods.ts'
+import type { SideHole, Tie, TotalLine } from './game-result.ts'
+import { countOn } from './side-hole.ts'
+
+/** A game's lines after its countback, with the working of every tie that was counted back. */
+export interface SplitLines {
+  readonly lines: readonly TotalLine[]
+  readonly ties: readonly Tie[]
+}
+
+/** Splits the ties between lines that are all finished by the game's own terms; without terms ties stand. */
+export function splitTies(game: SoundGame, lines: readonly TotalLine[]): SplitLines {
+  const { ties: terms } = game.methods
+  if (terms === null) return { lines, ties: [] }
+  const groups = groupsOf(lines).map(group =>
+    isToSplit(group) ? splitGroup(game, terms, group) : { lines: group, ties: [] },
+  )
+  return { lines: groups.flatMap(group => group.lines), ties: groups.flatMap(group => group.ties) }
+}
+
+/** Runs of lines that share a place. */
+function groupsOf(lines: readonly TotalLine[]): TotalLine[][] {
+  const groups: TotalLine[][] = []
+  for (const line of lines) {
+    const group = groups.at(-1)
+    if (group?.[0]?.place === line.place) group.push(line)
+    else groups.push([line])
+  }
+  return groups
+}
+
+const isToSplit = (group: readonly TotalLine[]): boolean =>
+  group.length > 1 && group.every(({ place, isFinished }) => place !== null && isFinished)
+
+function splitGroup(game: SoundGame, terms: TieTerms, group: readonly TotalLine[]): SplitLines {
+  const method = methodOf(game, terms, group)
+  const cards = group.map(line => cardOf(game, terms, method, line))
+  const scheme = schemeOf(terms, cards[0]?.scores.length ?? 0)
+  const { order, decidedBy, working } = rankByCountback(method, scheme, cards)
+  const inOrder = order.map(at => must(group[at], 'a line for each card'))
+  return {
+    lines: placed(inOrder, decidedBy),
+    ties: [
+      {
+        sides: inOrder.map(({ side }) => side),
+        method,
+        holes: terms.holes,
+        working: working.map(({ name, figures }) => ({
+          name,
+          figures: order.map(at => must(figures[at], 'a figure for each card')),
+        })),
+        decidedBy,
+        ifStillTied: decidedBy.includes(null) ? terms.ifStillTied : null,
+      },
+    ],
+  }
+}
+
+/** Each line behind the one before it, or level with it where no step put it there. */
+function placed(lines: readonly TotalLine[], decidedBy: readonly (string | null)[]): TotalLine[] {
+  const first = lines[0]?.place ?? 1
+  let place = first
+  return lines.map((line, at) => {
+    if (at > 0 && decidedBy[at - 1] !== null) place = first + at
+    const isTied = (at > 0 && decidedBy[at - 1] === null) || decidedBy[at] === null
+    return { ...line, place, isTied }
+  })
+}
+
+/**
+ * The method that the terms name, where it fits: points and holes are counted as they stand, gross strokes as they are,
+ * and net strokes of a side of several balls as they fall, since their handicap is no one ball's.
+ * Source: advice of the national unions of Great Britain and Ireland (appendix on ties), quoted second-hand.
+ */
+function methodOf({ measure }: SoundGame, { method }: TieTerms, lines: readonly TotalLine[]): CountbackMethod {
+  if (measure.unit !== 'strokes') return 'points'
+  if (!measure.isNet) return 'gross'
+  const isShared = method === 'share-of-handicap' && lines.every(({ side }) => side.length === 1)
+  return method === 'gross' || isShared ? method : 'strokes-as-they-fall'
+}
+
+function schemeOf({ scheme }: TieTerms, holes: number): CountbackScheme {
+  if (holes > 9) return scheme
+  return scheme === 'threes-from-last' ? 'threes-from-last-of-nine' : 'nine-holes'
+}
+
+/** A side's counting scores in the order that counts; a hole out of play is nothing to everybody. */
+function cardOf(game: SoundGame, { holes }: TieTerms, method: CountbackMethod, line: TotalLine): CountbackCard {
+  const order = orderOf(game, line.side, holes)
+  const values = order.map(({ key }) => valueOfHole(line.byHole.get(key)))
+  if (method === 'points' || method === 'strokes-as-they-fall')
+    return { scores: values, playingHandicap: 0, strokes: values.map(() => 0) }
+  const [first] = line.side
+  return {
+    scores: order.map(({ key }) => grossOf(game, line, key)),
+    playingHandicap: (first && game.strokes.get(first)?.playingHandicap) || 0,
+    strokes: values.map(() => 0),
+  }
+}
+
+/** A lap comes after the one before it, whatever its holes are numbered. */
+function orderOf({ balls }: SoundGame, [first]: readonly BallId[], holes: TieTerms['holes']): InputHole[] {
+  const order = (first === undefined ? [] : (balls.get(first)?.order ?? [])).filter(({ isScheduled }) => isScheduled)
+  const byNumber = new Map(order.map(hole => [100 * hole.lap + hole.hole, hole]))
+  return countbackOrder(holes, [...byNumber.keys()]).map(each => must(byNumber.get(each), 'a hole of the round'))
+}
+
+const valueOfHole = (hole: SideHole | undefined): number => (hole?.kind === 'value' ? hole.value : 0)
+
+/** The gross strokes of the balls that count, of balls level the lower. */
+function grossOf(game: SoundGame, { side, byHole }: TotalLine, key: InputHole['key']): number {
+  const hole = byHole.get(key)
+  if (hole?.kind !== 'value') return 0
+  const grosses = hole.balls.map(ball => {
+    const value = ballHoleOf(game, ball, key).worths[0]?.value ?? 0
+    return value + (game.measure.isNet ? (game.strokes.get(ball)?.byHole.get(key) ?? 0) : 0)
+  })
+  return grosses
+    .sort((a, b) => a - b)
+    .slice(0, countOn(game, side, key))
+    .reduce((sum, each) => sum + each, 0)
+}
