@@ -2,7 +2,7 @@ import type { FormatName } from '#core/formats/format-names.ts'
 import type { GameMethods } from '#core/formats/game-methods.ts'
 import type {
   GameGap,
-  HoleNote,
+  HoleNoteCode,
   MatchEnding,
   MatchHoleReason,
   SideHole,
@@ -58,6 +58,12 @@ export interface SettledSideHole {
   readonly balls: readonly string[]
 }
 
+/** Of the side where no ball is named. */
+export interface SettledNote {
+  readonly code: HoleNoteCode
+  readonly ball: string | null
+}
+
 export interface SettledLine {
   readonly side: readonly string[]
   readonly names: readonly string[]
@@ -72,14 +78,19 @@ export interface SettledLine {
   readonly penalty: number
   readonly withdrawn: TotalLine['withdrawn']
   readonly disqualified: TotalLine['disqualified']
-  readonly drives: TotalLine['drives']
+  readonly drives: readonly { readonly ball: string; readonly player: string; readonly count: number }[]
   /** `notes`: why the hole counts as it does. */
-  readonly holes: readonly (SettledHole & SettledSideHole & { readonly notes: readonly HoleNote[] })[]
+  readonly holes: readonly (SettledHole & SettledSideHole & { readonly notes: readonly SettledNote[] })[]
   readonly unsettled: readonly SettledHole[]
 }
 
 /** `working`: each figure as decimal text of at most six places, in the order of the sides. */
-export interface SettledTie extends Omit<Tie, 'working'> {
+export interface SettledTie {
+  readonly sides: readonly (readonly string[])[]
+  readonly method: Tie['method']
+  readonly holes: Tie['holes']
+  readonly decidedBy: readonly (string | null)[]
+  readonly ifStillTied: Tie['ifStillTied']
   readonly working: readonly { readonly name: string; readonly figures: readonly string[] }[]
 }
 
