@@ -89,6 +89,7 @@ export function closeLog(): void {
   const closing = open
   open = null
   closing?.close()
+  shown = null
   outingStore.setState(closedOuting, true)
 }
 
@@ -101,7 +102,7 @@ function publish(engine: Engine): void {
   const before = outingStore.getState()
   const foot: Foot = { ...engine.foot(), canSleep: canSleep() }
   const next: OutingStore = {
-    ...viewOfHolding(holding, before),
+    ...viewOfHolding(holding),
     log: holding.record.log,
     phase: 'open',
     history: historyOf(holding, before.history),
@@ -112,10 +113,14 @@ function publish(engine: Engine): void {
   if (next.outing) noteTitle(engine, next.outing)
 }
 
-function viewOfHolding({ record, state }: Holding, before: OutingStore): OutingView {
-  const { outing, results } = before
-  if (before.log !== record.log || outing === null || results === null) return viewOf(state, isKnownValue)
-  return viewAfter({ state: before.state, outing, results }, state, isKnownValue)
+/** What is shown now, with what makes the next score quick. */
+let shown: { readonly log: LogId; readonly view: OutingView } | null = null
+
+function viewOfHolding({ record: { log }, state }: Holding): Pick<OutingStore, 'state' | 'outing' | 'results'> {
+  const view = shown?.log === log ? viewAfter(shown.view, state, isKnownValue) : viewOf(state, isKnownValue)
+  shown = { log, view }
+  const { outing, results } = view
+  return { state, outing, results }
 }
 
 const histories = new WeakMap<Holding['ops'], OutingStore['history']>()

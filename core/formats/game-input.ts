@@ -79,5 +79,11 @@ export interface SoundBall {
 /** How the sides' values make a result, and whether strokes are the ball's own or the difference in a match. */
 export interface Contest {
   readonly strokes: 'own' | 'difference'
-  readonly resultOf: (game: SoundGame) => GameResult
+  readonly resultOf: (game: SoundGame, earlier: Earlier | null) => GameResult
+}
+
+/** What the same game came to before these balls' scores changed: what they do not enter need not be made again. */
+export interface Earlier {
+  readonly result: GameResult
+  readonly changed: ReadonlySet<BallId>
 }

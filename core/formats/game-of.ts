@@ -1,3 +1,4 @@
+import type { Card } from '#core/card/card.ts'
 import type { HoleKey } from '#core/card/score.ts'
 import { must } from '#core/values/assert.ts'
 import { fraction } from '#core/values/fraction.ts'
@@ -5,7 +6,7 @@ import type { BallId } from '#core/values/ids.ts'
 import { ballHandicap } from './ball-handicap.ts'
 import type { FormatRow } from './format-row.ts'
 import { gapsOfBalls, gapsOfGame, needsHandicaps } from './game-gaps.ts'
-import type { Contest, GameInput, InputBall, SoundBall, SoundGame } from './game-input.ts'
+import type { Contest, Earlier, GameInput, InputBall, SoundBall, SoundGame } from './game-input.ts'
 import type { BallStrokes, GameGap, GameResult } from './game-result.ts'
 import {
   ballStrokes,
@@ -18,18 +19,38 @@ import {
 import { formatTable } from './table.ts'
 import { type TeePars, teeParsOf } from './tee-par-strokes.ts'
 
+/** A game before its scores are looked at: strokes and settings are in place, or the result is what it lacks. */
+export type PreparedGame =
+  | { readonly kind: 'gap'; readonly result: GameResult }
+  | { readonly kind: 'sound'; readonly sound: SoundGame; readonly contest: Contest }
+
 /** One game computed from its own settings and nothing else, or what it still lacks. */
-export function resultOfGame(input: GameInput): GameResult {
-  const { game, format } = input
-  if (format === null) {
-    return { kind: 'gap', game, format, gaps: [{ code: 'no format', ball: null, setting: '' }] }
+export const resultOfGame = (input: GameInput): GameResult => resultOfPrepared(prepareGame(input), null)
+
+/** With what it came to before and the balls whose scores changed since, where that is known. */
+export const resultOfPrepared = (game: PreparedGame, earlier: Earlier | null): GameResult =>
+  game.kind === 'gap' ? game.result : game.contest.resultOf(game.sound, earlier)
+
+/** The game with other cards; nothing else of it hangs on a score. */
+export function withCards(game: PreparedGame, cards: ReadonlyMap<BallId, Card>): PreparedGame {
+  if (game.kind === 'gap' || ![...cards.keys()].some(ball => game.sound.balls.has(ball))) return game
+  const balls = new Map(game.sound.balls)
+  for (const [id, card] of cards) {
+    const ball = balls.get(id)
+    if (ball !== undefined) balls.set(id, { ...ball, card })
   }
+  return { ...game, sound: { ...game.sound, balls } }
+}
+
+export function prepareGame(input: GameInput): PreparedGame {
+  const { game, format } = input
+  if (format === null) return gapOf(input, [{ code: 'no format', ball: null, setting: '' }])
   const row = formatTable[format]
   const gaps = gapsOfGame(input, row)
   const ballGaps = gapsOfBalls(input, row)
   const sides = sidesWithoutGaps(input, ballGaps)
   const isShort = row.contest.strokes === 'difference' ? ballGaps.length > 0 : sides.length === 0
-  if (gaps.length > 0 || isShort) return { kind: 'gap', game, format, gaps: [...gaps, ...ballGaps] }
+  if (gaps.length > 0 || isShort) return gapOf(input, [...gaps, ...ballGaps])
   const balls = soundBalls(input, sides.flat())
   const { ballRule, measure } = row
   const teePars = teeParsOf(input, balls, row.recordedAs)
@@ -49,8 +70,13 @@ export function resultOfGame(input: GameInput): GameResult {
     happenings,
     gaps: ballGaps,
   }
-  return row.contest.resultOf(sound)
+  return { kind: 'sound', sound, contest: row.contest }
 }
+
+const gapOf = ({ game, format }: GameInput, gaps: readonly GameGap[]): PreparedGame => ({
+  kind: 'gap',
+  result: { kind: 'gap', game, format, gaps },
+})
 
 /** One ball's gap closes its own side alone. */
 function sidesWithoutGaps({ sides }: GameInput, gaps: readonly GameGap[]): (readonly BallId[])[] {

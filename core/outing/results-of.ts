@@ -1,35 +1,42 @@
 import { threesAgainstLevel } from '#core/card/level.ts'
 import { type HoleKey, holeKey } from '#core/card/score.ts'
-import { resultOfGame } from '#core/formats/game-of.ts'
+import { type PreparedGame, prepareGame, resultOfPrepared } from '#core/formats/game-of.ts'
 import type { GameResult } from '#core/formats/game-result.ts'
 import type { BallId, GameId } from '#core/values/ids.ts'
 import { courseHoleOf, gameInputOf, orderOfBall } from './game-input-of.ts'
 import { mainGameOf } from './games-of.ts'
-import type { Ball, Game, Outing } from './outing.ts'
+import type { Ball, Outing } from './outing.ts'
 import type { LevelCard, Results } from './results.ts'
 
+/** Every game with its strokes and settings in place, before its scores are looked at. */
+export type PreparedGames = ReadonlyMap<GameId, PreparedGame>
+
+export const preparedOf = (outing: Outing): PreparedGames =>
+  new Map(outing.games.map(game => [game.id, prepareGame(gameInputOf(outing, game))]))
+
 /** Every game and every card's threes, computed. */
-export function resultsOf(outing: Outing): Results {
-  const games = new Map(outing.games.map(game => [game.id, resultOfGame(gameInputOf(outing, game))]))
+export function resultsOf(outing: Outing, prepared: PreparedGames = preparedOf(outing)): Results {
+  const games = new Map([...prepared].map(([id, game]) => [id, resultOfPrepared(game, null)]))
   return {
     games,
     cards: new Map([...outing.balls].map(([id, ball]) => [id, levelCardOf(outing, games, ball)])),
   }
 }
 
-/**
- * The results after scores of these balls alone, `before` being the view that they changed. What no such score enters is
- * kept as it is.
- */
+/** The results after scores of these balls alone; what no such score enters is kept as it is. */
 export function resultsAfter(
-  before: { readonly outing: Outing; readonly results: Results },
+  before: Results,
   outing: Outing,
+  prepared: PreparedGames,
   balls: ReadonlySet<BallId>,
 ): Results {
-  const isIn = ({ sides }: Game): boolean => sides?.some(side => side.some(ball => balls.has(ball))) ?? false
-  const games = new Map(before.results.games)
-  for (const game of outing.games) if (isIn(game)) games.set(game.id, resultOfGame(gameInputOf(outing, game)))
-  const cards = new Map(before.results.cards)
+  const games = new Map(before.games)
+  for (const { id, sides } of outing.games) {
+    const [game, result] = [prepared.get(id), before.games.get(id)]
+    const isIn = sides?.some(side => side.some(ball => balls.has(ball))) ?? false
+    if (isIn && game && result) games.set(id, resultOfPrepared(game, { result, changed: balls }))
+  }
+  const cards = new Map(before.cards)
   for (const id of balls) {
     const ball = outing.balls.get(id)
     if (ball !== undefined) cards.set(id, levelCardOf(outing, games, ball))

@@ -1,4 +1,5 @@
 import type { SettledCard } from '#core/card/settle-card.ts'
+import { withCards } from '#core/formats/game-of.ts'
 import { type LogState, type Standing, standingsOf } from '#core/log/fold.ts'
 import type { BallId } from '#core/values/ids.ts'
 import { settledCards } from './cards-of.ts'
@@ -8,18 +9,20 @@ import type { Outing } from './outing.ts'
 import { outingOf } from './outing-of.ts'
 import { type IsKnownValue, readBalls } from './reading.ts'
 import type { Results } from './results.ts'
-import { resultsAfter, resultsOf } from './results-of.ts'
+import { type PreparedGames, preparedOf, resultsAfter, resultsOf } from './results-of.ts'
 
 /** A state of the log, what it means and what it comes to: all that a screen shows. */
 export interface OutingView {
   readonly state: LogState
   readonly outing: Outing
   readonly results: Results
+  readonly prepared: PreparedGames
 }
 
 export function viewOf(state: LogState, isKnown: IsKnownValue): OutingView {
   const outing = outingOf(state, isKnown)
-  return { state, outing, results: resultsOf(outing) }
+  const prepared = preparedOf(outing)
+  return { state, outing, results: resultsOf(outing, prepared), prepared }
 }
 
 /**
@@ -30,8 +33,11 @@ export function viewAfter(before: OutingView, state: LogState, isKnown: IsKnownV
   if (state === before.state) return before
   const balls = ballsScored(before.state, state, isKnown)
   if (balls === null) return viewOf(state, isKnown)
-  const outing = outingWithCards(before.outing, cardsOf(state, isKnown, balls))
-  return { state, outing, results: resultsAfter(before, outing, balls) }
+  const settled = cardsOf(state, isKnown, balls)
+  const outing = outingWithCards(before.outing, settled)
+  const cards = new Map([...settled].map(([ball, { card }]) => [ball, card]))
+  const prepared = new Map([...before.prepared].map(([id, game]) => [id, withCards(game, cards)]))
+  return { state, outing, results: resultsAfter(before.results, outing, prepared, balls), prepared }
 }
 
 /** The balls whose scores differ between two states; null when anything else does. */

@@ -1,7 +1,7 @@
 import type { HoleKey } from '#core/card/score.ts'
 import { ballHoleOf, notesOfSide } from '#core/formats/ball-hole.ts'
 import { sideValueOf } from '#core/formats/counting-balls.ts'
-import type { Contest, InputHole, SoundGame } from '#core/formats/game-input.ts'
+import type { Contest, Earlier, InputHole, SoundGame } from '#core/formats/game-input.ts'
 import type { DrivesUsed, GameResult, HoleNote, SideHole, TotalLine } from '#core/formats/game-result.ts'
 import { placeLines, type UnplacedLine } from '#core/formats/places.ts'
 import { penaltyOnRound } from '#core/formats/round-penalty.ts'
@@ -12,8 +12,9 @@ import type { BallId } from '#core/values/ids.ts'
 /** Every side adds up its scheduled holes; the table is in order of the sums. */
 export const total: Contest = { strokes: 'own', resultOf }
 
-function resultOf(game: SoundGame): GameResult {
-  const lines = game.sides.map(side => lineOf(game, side))
+function resultOf(game: SoundGame, earlier: Earlier | null): GameResult {
+  const known = linesKept(earlier)
+  const lines = game.sides.map(side => known.get(side) ?? lineOf(game, side))
   return {
     kind: 'total',
     game: game.game,
@@ -23,6 +24,13 @@ function resultOf(game: SoundGame): GameResult {
     gaps: game.gaps,
     ...splitTies(game, placeLines(lines, game.measure.unit)),
   }
+}
+
+/** The lines of sides whose scores are as they were, by the very list of their balls. */
+function linesKept(earlier: Earlier | null): ReadonlyMap<readonly BallId[], UnplacedLine> {
+  if (earlier?.result.kind !== 'total') return new Map()
+  const kept = earlier.result.lines.filter(({ side }) => !side.some(ball => earlier.changed.has(ball)))
+  return new Map(kept.map(line => [line.side, line]))
 }
 
 function lineOf(game: SoundGame, side: readonly BallId[]): UnplacedLine {

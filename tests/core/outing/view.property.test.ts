@@ -29,6 +29,9 @@ const keys = [...scores, ...scores, ...scores, close, handicap, 'of-a-newer-vers
 
 const start = stateWith([])
 
+/** All but what makes the next score quick. */
+const shownOf = ({ state, outing, results }: OutingView) => ({ state, outing, results })
+
 describe('the view after more ops', () => {
   holds(
     'is the view of the whole log, step by step',
@@ -37,7 +40,7 @@ describe('the view after more ops', () => {
       let view: OutingView = viewOf(start, isKnownValue)
       for (const op of ops) {
         view = viewAfter(view, foldOps(view.state, [op]), isKnownValue)
-        expect(view).toEqual(viewOf(view.state, isKnownValue))
+        expect(shownOf(view)).toEqual(shownOf(viewOf(view.state, isKnownValue)))
       }
     },
     4_000,
