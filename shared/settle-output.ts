@@ -8,7 +8,15 @@ import { records } from '#core/outing/facts.ts'
 import type { SettleOutput } from '#core/outing/settle-output.ts'
 import { factSchemas, jsonSchema } from './facts.ts'
 import { gameMethods } from './game-methods.ts'
+import { everyPlainNote } from './plain-notes.ts'
 import { proves } from './proof.ts'
+import {
+  allowanceAdviceSchema,
+  certificationSchema,
+  coverageSchema,
+  handicappingSchema,
+  indexAdviceSchema,
+} from './settle-extras.ts'
 
 const text = z.string()
 const whole = z.int()
@@ -180,7 +188,8 @@ export const settleOutputSchema = proves<SettleOutput>()(
     course: z.strictObject({
       name: z.nullable(text),
       holes: z.array(z.strictObject({ hole: whole, par: whole, index: whole })),
-      tees: z.array(z.strictObject({ id: text, name: text })),
+      strokeIndexAdvice: indexAdviceSchema,
+      tees: z.array(z.strictObject({ id: text, name: text, strokeIndexAdvice: indexAdviceSchema })),
     }),
     players: z.array(
       z.strictObject({
@@ -201,5 +210,10 @@ export const settleOutputSchema = proves<SettleOutput>()(
     doubts: z.array(z.strictObject({ key: text, values: z.array(z.strictObject({ value: jsonSchema, op: text })) })),
     newer: texts,
     gaps: z.array(z.strictObject({ ...gap, game: text })),
+    notes: everyPlainNote,
+    certification: z.array(certificationSchema),
+    handicapping: z.array(handicappingSchema),
+    allowanceAdvice: z.array(allowanceAdviceSchema),
+    coverage: coverageSchema,
   }),
 )

@@ -55,7 +55,7 @@ export function handicapOfPlayer(outing: Outing, player: Player): BallHandicap {
   return handicapOf(player, teeOf(outing, player), round, main?.methods.nineHoleIndex ?? null)
 }
 
-const teeOf = (outing: Outing, player: Player): Tee | null =>
+export const teeOf = (outing: Outing, player: Player): Tee | null =>
   player.tee === null ? null : (outing.tees.get(player.tee) ?? null)
 
 /** The holes of a ball's order of play with par and index from its own tee; null while one of them is unknown. */

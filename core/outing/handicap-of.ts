@@ -36,18 +36,18 @@ function fromIndex(
   round: readonly PlayedHole[],
   nineHoleIndex: HalfIndexMethod | null,
 ): BallHandicap {
-  if (round.length > 9) {
-    return tee.ratings === null ? noRating : { kind: 'course', exact: courseHandicap18(tenths, tee.ratings) }
-  }
-  const ratings = ratingsOfNine(tee, round)
+  const ratings = ratingsOfRound(tee, round)
   if (ratings === null) return noRating
+  if (round.length > 9) return { kind: 'course', exact: courseHandicap18(tenths, ratings) }
   if (nineHoleIndex === null) return { kind: 'gap', code: 'setting missing' }
   return { kind: 'course', exact: courseHandicap9(tenths, ratings, nineHoleIndex) }
 }
 
 const noRating: BallHandicap = { kind: 'gap', code: 'rating missing' }
 
-function ratingsOfNine(tee: Tee, round: readonly PlayedHole[]): TeeRatings | null {
+/** What a round is rated at from a tee: the eighteen holes, or the nine that they are. */
+export function ratingsOfRound(tee: Tee | null, round: readonly PlayedHole[]): TeeRatings | null {
+  if (tee === null || round.length > 9) return tee?.ratings ?? null
   if (round.every(({ hole }) => hole <= 9)) return tee.frontRatings
   return round.every(({ hole }) => hole > 9) ? tee.backRatings : null
 }

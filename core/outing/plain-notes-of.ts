@@ -10,6 +10,7 @@ import type { PlainOuting } from './plain-file.ts'
 import { plainGameId } from './plain-id.ts'
 import { faultsOfNotes } from './plain-note-faults.ts'
 import type {
+  EveryPlainNote,
   PlainAbsence,
   PlainByHole,
   PlainCertified,
@@ -19,7 +20,7 @@ import type {
 } from './plain-notes.ts'
 
 /** What an outing says beside field, games and scores, as a plain file has it, every list in it. */
-export function plainNotesOf(outing: Outing, holes = 18): Required<Omit<PlainNotes, 'playingConditions'>> & PlainNotes {
+export function plainNotesOf(outing: Outing, holes = 18): EveryPlainNote {
   const { notes } = outing
   const games = [...notes.ofGames].map(([id, said]) => [plainGameId(id), said] as const)
   const { playingConditions: conditions } = notes

@@ -119,3 +119,11 @@ export interface PlainNotes {
   readonly rulings?: readonly PlainRuling[] | undefined
   readonly playingConditions?: PlainPlayingConditions | undefined
 }
+
+type PlainLists = Omit<PlainNotes, 'playingConditions'>
+
+/** Every list, empty ones too. */
+export type EveryPlainNote = { readonly [K in keyof PlainLists]-?: NonNullable<PlainLists[K]> } & Pick<
+  PlainNotes,
+  'playingConditions'
+>

@@ -1,6 +1,14 @@
 import type { HoleScore } from '#core/card/score.ts'
+import type { StrokeIndexAdvice } from '#core/handicap/stroke-index-advice.ts'
 import type { Json } from '#core/values/json.ts'
 import type { Handicap, ScoreRecord } from './facts.ts'
+import type { EveryPlainNote } from './plain-notes.ts'
+import type {
+  SettledAllowanceAdvice,
+  SettledCertification,
+  SettledCoverage,
+  SettledHandicapping,
+} from './settle-output-extras.ts'
 import type { SettledCourseHandicap, SettledGame, SettledGap, SettledHole } from './settle-output-games.ts'
 
 /** Every computed result of an outing as JSON. Later versions only add to it. */
@@ -18,7 +26,14 @@ export interface SettleOutput {
   readonly course: {
     readonly name: string | null
     readonly holes: readonly { readonly hole: number; readonly par: number; readonly index: number }[]
-    readonly tees: readonly { readonly id: string; readonly name: string }[]
+    /** What the recommendations say of the stroke indexes; null where there are no eighteen. */
+    readonly strokeIndexAdvice: StrokeIndexAdvice | null
+    readonly tees: readonly {
+      readonly id: string
+      readonly name: string
+      /** Of the tee's own indexes; null where it has the course's. */
+      readonly strokeIndexAdvice: StrokeIndexAdvice | null
+    }[]
   }
   readonly players: readonly SettledPlayer[]
   readonly groups: readonly SettledGroup[]
@@ -43,6 +58,12 @@ export interface SettleOutput {
   readonly newer: readonly string[]
   /** What games lack, once more in one list. */
   readonly gaps: readonly (SettledGap & { readonly game: string })[]
+  /** What was said beside field, games and scores. */
+  readonly notes: EveryPlainNote
+  readonly certification: readonly SettledCertification[]
+  readonly handicapping: readonly SettledHandicapping[]
+  readonly allowanceAdvice: readonly SettledAllowanceAdvice[]
+  readonly coverage: SettledCoverage
 }
 
 export interface SettledPlayer {

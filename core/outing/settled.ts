@@ -1,8 +1,10 @@
 import type { CardScore, ScoreEntry } from '#core/card/card.ts'
 import { type HoleKey, holeKey } from '#core/card/score.ts'
+import { adviseOnStrokeIndexes, type StrokeIndexAdvice } from '#core/handicap/stroke-index-advice.ts'
 import type { BallId } from '#core/values/ids.ts'
 import { courseHoleOf, handicapOfPlayer, orderOfBall } from './game-input-of.ts'
 import type { Ball, Outing, Player } from './outing.ts'
+import { plainNotesOf } from './plain-notes-of.ts'
 import type { Results } from './results.ts'
 import type {
   SettledBall,
@@ -12,12 +14,14 @@ import type {
   SettledThree,
   SettleOutput,
 } from './settle-output.ts'
+import { allowanceAdvice, coverage, settledCertification, settledHandicapping } from './settled-extras.ts'
 import { settledCourseHandicap, settledGames, settledHole } from './settled-games.ts'
 
 /** What `settle` prints: an outing and all that is computed from it. */
 export function settledOf(outing: Outing, results: Results): SettleOutput {
   const games = settledGames(outing, results)
   const { title, day, length, rules, main } = outing
+  const balls = [...outing.balls.values()]
   return {
     sixThrees: 'settled',
     version: 1,
@@ -32,7 +36,7 @@ export function settledOf(outing: Outing, results: Results): SettleOutput {
       extra,
     })),
     games,
-    cards: [...outing.balls.values()].map(ball => settledBall(outing, results, ball)),
+    cards: balls.map(ball => settledBall(outing, results, ball)),
     twoScores: [...outing.cards].flatMap(([ball, { scores }]) => twoScoresOf(ball, scores)),
     late: outing.late.map(late => ({ ...place(late), closed: late.closed })),
     stray: outing.stray.map(stray => ({ ...place(stray), group: stray.group })),
@@ -42,6 +46,11 @@ export function settledOf(outing: Outing, results: Results): SettleOutput {
       values: standings.map(({ value, op }) => ({ value, op })),
     })),
     newer: outing.newer,
+    notes: plainNotesOf(outing),
+    certification: balls.map(ball => settledCertification(outing, ball)),
+    handicapping: balls.map(ball => settledHandicapping(outing, ball)),
+    allowanceAdvice: allowanceAdvice(outing),
+    coverage,
     gaps: games.flatMap(game => (game.kind !== 'match' ? game.gaps.map(gap => ({ ...gap, game: game.id })) : [])),
   }
 }
@@ -49,8 +58,16 @@ export function settledOf(outing: Outing, results: Results): SettleOutput {
 const courseOf = (outing: Outing): SettleOutput['course'] => ({
   name: outing.courseName,
   holes: [...outing.holes].map(([hole, { par, index }]) => ({ hole, par, index })),
-  tees: [...outing.tees].map(([id, { name }]) => ({ id, name })),
+  strokeIndexAdvice: adviceOn([...outing.holes.values()].map(({ index }) => index)),
+  tees: [...outing.tees].map(([id, { name, indexes }]) => ({
+    id,
+    name,
+    strokeIndexAdvice: indexes === null ? null : adviceOn(indexes),
+  })),
 })
+
+const adviceOn = (indexes: readonly number[]): StrokeIndexAdvice | null =>
+  indexes.length === 18 ? adviseOnStrokeIndexes(indexes) : null
 
 function settledPlayer(outing: Outing, player: Player): SettledPlayer {
   const { id, name, tee, handicap } = player

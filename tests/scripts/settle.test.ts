@@ -6,7 +6,8 @@ import { fileURLToPath } from 'node:url'
 import { describe, expect, it } from 'vitest'
 import { factsOfPlain } from '#core/outing/facts-of-plain.ts'
 import { makeOp } from '#tests/kit/histories.ts'
-import { autumnDay, plainWith, settledWith } from '#tests/kit/plain-outing.ts'
+import { notedDay, plainNotedDay } from '#tests/kit/noted-outing.ts'
+import { autumnDay, settledWith } from '#tests/kit/plain-outing.ts'
 
 const root = fileURLToPath(new URL('../../', import.meta.url))
 const folder = mkdtempSync(join(tmpdir(), 'settle-'))
@@ -42,16 +43,18 @@ describe('settle', () => {
     expect(JSON.parse(stdout)).toEqual(settledWith())
   })
 
-  it('prints the same for the ops', async () => {
+  it('prints the same for the ops, with all that can be said beside scores', async () => {
     const op = makeOp(
       [],
       'fir',
-      factsOfPlain(plainWith()).map(fact => ({ ...fact, replaces: [] })),
+      factsOfPlain(plainNotedDay).map(fact => ({ ...fact, replaces: [] })),
     )
     const whole = { sixThrees: 'outing', version: 1, form: 'whole', log: 'log', ops: [op] }
     const { status, stdout } = await settle('whole.json', JSON.stringify(whole))
     expect(status).toBe(0)
-    expect(JSON.parse(stdout)).toEqual(settledWith())
+    const plain = await settle('noted.json', JSON.stringify(plainNotedDay))
+    expect(plain.stdout).toBe(stdout.replaceAll('"fir.1"', '"file.1"').replaceAll('"fir"', '"file"'))
+    expect(JSON.parse(stdout)).toEqual(JSON.parse(JSON.stringify(settledWith(notedDay))))
   })
 
   it('ends a bad file with status 2 and one line a fault', async () => {
