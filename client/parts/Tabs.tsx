@@ -12,7 +12,7 @@ export function Tabs({ log, current }: { readonly log: LogId; readonly current: 
         <Link
           key={tab}
           // The hole tab of the hole page stays where it is.
-          href={tab === current ? location : tabPath(log, tab)}
+          href={tab === 'hole' && tab === current ? location : tabPath(log, tab)}
           aria-current={tab === current ? 'page' : undefined}
         >
           {say(`tab-${tab}`)}

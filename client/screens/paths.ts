@@ -13,6 +13,10 @@ export const paths = {
 
 export const tabPath = (log: LogId, tab: OutingTab): string => `/o/${log}/${tab}`
 
+export const gamesPath = (log: LogId): string => `/o/${log}/games`
+
+export const rulingsPath = (log: LogId): string => `/o/${log}/rulings`
+
 /** Lap 1 goes without saying. */
 export const holePath = (log: LogId, { hole, lap }: PlayedHole): string =>
   lap === 1 ? `/o/${log}/hole/${hole}` : `/o/${log}/hole/${hole}/${lap}`

@@ -23,6 +23,7 @@ export const commonWords = {
   run: own('{from} to {to}'),
   versus: own('{first} v {second}'),
   close: own('Close'),
+  'not-now': own('Not now'),
   nobody: own('a phone'),
   'first-three': own('first three'),
   'second-three': own('second three'),

@@ -8,7 +8,6 @@ export const gameWords = {
   'games-add': own('Add a game'),
   'games-take-away': own('Take away {game}'),
   'games-take-away-sure': own('Yes, take away {game}'),
-  'games-keep': own('Keep it'),
   'games-taken-hint': own('No score moves. It can be undone in the history on the card.'),
   'games-put-in': own('Put in {game}'),
   'games-save': own('Save {game}'),

@@ -1,15 +1,18 @@
 import { useState } from 'react'
+import { Link } from 'wouter'
 import type { GameId } from '#core/values/ids.ts'
 import { Choice } from '../../parts/Choice.tsx'
 import { useOuting } from '../../state/use-outing.ts'
 import { say } from '../../words/say.ts'
 import { OutingPage } from '../outing/OutingPage.tsx'
+import { gamesPath } from '../paths.ts'
 import { gameTitle } from './board-view.ts'
 import { GameOnBoard } from './GameOnBoard.tsx'
 
 /** The standings of every game, live. */
 export function BoardScreen() {
   const outing = useOuting(store => store.outing)
+  const log = useOuting(store => store.log)
   const results = useOuting(store => store.results)
   const [shown, setShown] = useState<GameId | ''>('')
   if (!outing || !results) return null
@@ -33,6 +36,11 @@ export function BoardScreen() {
         .map(game => (
           <GameOnBoard key={game.id} outing={outing} results={results} game={game} />
         ))}
+      {log && (
+        <Link className="button" href={gamesPath(log)}>
+          {say('games-change')}
+        </Link>
+      )}
     </OutingPage>
   )
 }

@@ -8,12 +8,14 @@ interface Props {
   readonly balls: readonly Named[]
   readonly ballPlayers: number
   readonly isOn: (format: FormatName) => boolean
+  /** Formats that are not offered. */
+  readonly isLeftOut?: (format: FormatName) => boolean
   readonly onTick: (format: FormatName, isOn: boolean) => void
 }
 
 /** The formats that these balls can play, family by family, each behind one tap. */
-export function FormatList({ balls, ballPlayers, isOn, onTick }: Props) {
-  const fitting = formatsFitting(balls, ballPlayers, isOn)
+export function FormatList({ balls, ballPlayers, isOn, isLeftOut = () => false, onTick }: Props) {
+  const fitting = formatsFitting(balls, ballPlayers, isOn, isLeftOut)
   if (fitting.length === 0) return <p>{say('games-too-few')}</p>
   return (
     <div>

@@ -2,6 +2,7 @@ import type { FormatName } from '#core/formats/format-names.ts'
 import { formatTable } from '#core/formats/table.ts'
 import { Choice } from '../../parts/Choice.tsx'
 import { Field } from '../../parts/Field.tsx'
+import type { Option } from '../../parts/Select.tsx'
 import { say } from '../../words/say.ts'
 import { GameMethods } from './GameMethods.tsx'
 import type { GameDraft } from './game-draft.ts'
@@ -50,21 +51,38 @@ export function GameFields(props: GameFieldsProps) {
 /** Who plays whom, where there is a choice. */
 function Sides({ format, game, balls, onChange, faultAt }: GameFieldsProps) {
   const ways = waysToSide(format, balls)
+  const kept = game.keptSides
   const fault = faultAt(format)
   if (ways.length === 0) {
     return <p className={fault ? 'fault' : 'quiet'}>{say('game-needs', { n: ballsNeeded(format) })}</p>
+  }
+  if (kept !== null) {
+    const options = [kept, ...ways].map((sides, place) => ({
+      value: String(place - 1),
+      text: sidesWords(balls, sides),
+    }))
+    return <SideChoice format={format} game={game} options={options} onChange={onChange} />
   }
   // A single way is said, unless each plays for themselves.
   const [only] = ways
   if (ways.length === 1) {
     return (only?.[0]?.length ?? 1) > 1 || only?.length === 2 ? <p>{sidesWords(balls, only ?? [])}</p> : null
   }
-  const chosen = Math.min(game.sides, ways.length - 1)
+  const options = ways.map((sides, place) => ({ value: String(place), text: sidesWords(balls, sides) }))
+  return <SideChoice format={format} game={game} options={options} onChange={onChange} />
+}
+
+interface SideChoiceProps extends Pick<GameFieldsProps, 'format' | 'game' | 'onChange'> {
+  readonly options: readonly Option[]
+}
+
+function SideChoice({ format, game, options, onChange }: SideChoiceProps) {
+  const isThere = options.some(({ value }) => value === String(game.sides))
   return (
     <Choice
       label={say('game-sides', { game: say(format) })}
-      value={String(chosen)}
-      options={ways.map((sides, place) => ({ value: String(place), text: sidesWords(balls, sides) }))}
+      value={isThere ? String(game.sides) : (options[0]?.value ?? '')}
+      options={options}
       onValue={value => onChange({ sides: Number(value) })}
     />
   )

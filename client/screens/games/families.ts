@@ -25,9 +25,11 @@ export function formatsFitting(
   balls: readonly Named[],
   ballPlayers: number,
   isOn: (format: FormatName) => boolean,
+  isLeftOut: (format: FormatName) => boolean = () => false,
 ): readonly { readonly family: Family; readonly formats: readonly FormatName[] }[] {
   const fitting = formatNames.filter(
-    format => fitsBalls(format, ballPlayers) && (isOn(format) || waysToSide(format, balls).length > 0),
+    format =>
+      !isLeftOut(format) && fitsBalls(format, ballPlayers) && (isOn(format) || waysToSide(format, balls).length > 0),
   )
   return families
     .map(family => ({ family, formats: fitting.filter(format => familyOf(format) === family) }))

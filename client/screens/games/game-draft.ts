@@ -3,7 +3,7 @@ import type { GameMethods } from '#core/formats/game-methods.ts'
 import { defaultGameMethods } from '#core/outing/game-settings.ts'
 import type { Game } from '#core/outing/outing.ts'
 import { formatList } from '../../words/figures.ts'
-import { type Named, waysToSide } from './sides.ts'
+import { type Named, type Sides, waysToSide } from './sides.ts'
 
 /** A game as it stands in the fields: numbers as they are typed, the other methods as they are. */
 export interface GameDraft {
@@ -17,6 +17,8 @@ export interface GameDraft {
   readonly methods: GameMethods
   /** Of the ways to make sides that the balls give, the one chosen. */
   readonly sides: number
+  /** Sides that are none of those ways; then `sides` is -1 until another is chosen. */
+  readonly keptSides: Sides | null
 }
 
 /** A game that nobody has touched yet, with what its format proposes. */
@@ -26,7 +28,7 @@ export const newGameDraft = (format: FormatName, isOn = false): GameDraft => dra
 export function draftOfGame(game: Game, balls: readonly Named[]): GameDraft {
   const ways = game.format === null ? [] : waysToSide(game.format, balls)
   const sides = ways.findIndex(way => textOf(way) === textOf(game.sides ?? []))
-  return { ...draftOf(game.methods, true), sides: Math.max(0, sides) }
+  return { ...draftOf(game.methods, true), sides, keptSides: sides === -1 ? game.sides : null }
 }
 
 /** Sides of one size stand in no order, nor do the balls of a side. */
@@ -47,6 +49,7 @@ function draftOf(methods: GameMethods, isOn: boolean): GameDraft {
     maximum: maximumScore?.kind === 'fixed' ? String(maximumScore.strokes) : '10',
     methods,
     sides: 0,
+    keptSides: null,
   }
 }
 
