@@ -2,7 +2,7 @@ import type { MatchHoleResult, MatchLine } from '#core/formats/game-result.ts'
 import { formatMatchResult, type MatchResult, type MatchState } from '#core/formats/match-state.ts'
 import type { Outing } from '#core/outing/outing.ts'
 import type { BallId } from '#core/values/ids.ts'
-import { formatList } from '../words/figures.ts'
+import { formatList, formatOrdinal } from '../words/figures.ts'
 import { say } from '../words/say.ts'
 
 /** "Alder & Cedar" */
@@ -24,20 +24,35 @@ function resultWords(result: MatchResult): string {
     case 'disqualified':
     case 'agreed':
       return say(`won-${result.kind}`)
+    case 'won-on-extra-hole':
+      return say('won-at', { hole: formatOrdinal(result.hole) })
     default:
       return say('won-by', { result: formatMatchResult(result) })
   }
 }
 
-/** "11 to play", with "dormie" where it is; empty when the match is over. */
-export function toPlayOf(state: MatchState): string {
-  if (state.result) return ''
-  const left = say('n-to-play', { n: state.toPlay })
-  return state.dormie ? `${say('dormie')}, ${left}` : left
+/** "11 to play", "dormie 2", "after 18" where extra holes follow; empty when the match is over. */
+export function toPlayOf({ result, dormie, lead, toPlay, holesPlayed }: MatchState): string {
+  if (result) return ''
+  if (dormie) return say('dormie-n', { n: lead })
+  return toPlay === 0 ? say('after-n', { n: holesPlayed }) : say('n-to-play', { n: toPlay })
 }
 
 /** "2 up, 11 to play" */
 const stateWords = (state: MatchState): string => [standOf(state), toPlayOf(state)].filter(Boolean).join(', ')
+
+/** Who is ahead, or has won; null where nobody is. */
+export function aheadIn({ state, sides }: MatchLine): readonly BallId[] | null {
+  const ahead = state.winner ?? (state.result ? null : state.leader)
+  return ahead === null ? null : sides[ahead === 'A' ? 0 : 1]
+}
+
+/** "Alder 1 up, 12 to play" */
+export function matchWords(outing: Outing, line: MatchLine): string {
+  const ahead = aheadIn(line)
+  const words = stateWords(line.state)
+  return ahead === null ? words : `${sideName(outing, ahead)} ${words}`
+}
 
 /** The match line in words. */
 export function matchLineWords(outing: Outing, line: MatchLine): string {

@@ -54,7 +54,7 @@ export const gameWords = {
   'side-strokes-from-rounded-side-handicaps': own('each side’s handicap rounded, then the difference'),
   'side-strokes-half-of-difference': own('half of the difference, rounded once'),
   'game-shares': own('{game} shares, %, the lowest handicap first'),
-  'game-shares-hint': own('One for each partner: 50, 50.'),
+  'game-shares-hint': own('One for each partner. Recommended: {shares} ({source}).'),
   'game-mixed-tees': own('{game} partners from different tees'),
   'mixed-tees-one-tee-par': own('par of one tee for all'),
   'mixed-tees-par-difference-in-shares': own('each their own par, the difference in the shares'),

@@ -1,4 +1,5 @@
 import type { GameGap } from '#core/formats/game-result.ts'
+import { formatTable } from '#core/formats/table.ts'
 import type { Game, Outing } from '#core/outing/outing.ts'
 import type { Results } from '#core/outing/results.ts'
 import { unreachable } from '#core/values/assert.ts'
@@ -18,7 +19,8 @@ export function GameOnBoard({ outing, results, game }: Props) {
   const result = results.games.get(game.id)
   const title = gameTitle(game.format)
   const { allowancePercent } = game.methods
-  const hasAllowance = allowancePercent !== null && game.format !== 'stroke-play-gross'
+  const hasAllowance =
+    allowancePercent !== null && game.format !== null && formatTable[game.format].settings.includes('allowancePercent')
   const unit = result?.kind === 'total' ? say(result.unit) : ''
   return (
     <section className="board-game" aria-label={title}>

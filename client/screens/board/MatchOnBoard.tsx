@@ -1,7 +1,7 @@
 import type { MatchLine } from '#core/formats/game-result.ts'
 import type { Outing } from '#core/outing/outing.ts'
 import { MatchStrip } from '../../parts/MatchStrip.tsx'
-import { matchLineWords, sideName, standOf, toPlayOf } from '../../parts/match-view.ts'
+import { aheadIn, matchLineWords, sideName, standOf, toPlayOf } from '../../parts/match-view.ts'
 import { formatList } from '../../words/figures.ts'
 import { say } from '../../words/say.ts'
 
@@ -18,7 +18,7 @@ export function MatchOnBoard({ outing, matches }: Props) {
 /** The stand is on the row of the side that is up. */
 function Match({ outing, line }: { readonly outing: Outing; readonly line: MatchLine }) {
   const stand = <strong>{standOf(line.state)}</strong>
-  const isSecondUp = line.state.leader === 'B'
+  const isSecondUp = aheadIn(line) === line.sides[1]
   const rest = toPlayOf(line.state)
   const two = line.unsettled.map(key => key.split('/')[0] ?? '')
   return (

@@ -3,9 +3,10 @@ import { formatTable } from '#core/formats/table.ts'
 import { Choice } from '../../parts/Choice.tsx'
 import { Field } from '../../parts/Field.tsx'
 import type { Option } from '../../parts/Select.tsx'
-import { say } from '../../words/say.ts'
+import { say, type WordKey } from '../../words/say.ts'
 import { GameMethods } from './GameMethods.tsx'
 import type { GameDraft } from './game-draft.ts'
+import { SharesField } from './SharesField.tsx'
 import { ballsNeeded, type Named, sidesWords, waysToSide } from './sides.ts'
 
 /** What the fields of one game work on. */
@@ -23,29 +24,33 @@ export interface GameFieldsProps {
 /** Sides, allowance and methods of one game. */
 export function GameFields(props: GameFieldsProps) {
   const { format, game, onChange, faultAt } = props
-  const { allowance, settings, contest } = formatTable[format]
+  const { allowance, settings } = formatTable[format]
   const name = say(format)
   return (
     <>
       <Sides {...props} />
-      {settings.includes('allowancePercent') ? (
-        <>
-          <Field
-            label={say('game-allowance', { game: name })}
-            inputMode="numeric"
-            value={game.allowance}
-            onValue={value => onChange({ allowance: value })}
-            fault={faultAt(`${format}-allowance`)}
-            hint={say('game-recommended', { percent: allowance.percent, source: allowance.source })}
-          />
-          <p className="quiet">{say(contest.strokes === 'own' ? 'game-strokes-own' : 'game-strokes-difference')}</p>
-        </>
-      ) : (
-        <p className="quiet">{say('game-no-handicaps')}</p>
+      {settings.includes('handicapShares') && <SharesField {...props} />}
+      {settings.includes('allowancePercent') && (
+        <Field
+          label={say('game-allowance', { game: name })}
+          inputMode="numeric"
+          value={game.allowance}
+          onValue={value => onChange({ allowance: value })}
+          fault={faultAt(`${format}-allowance`)}
+          hint={say('game-recommended', { percent: allowance.percent, source: allowance.source })}
+        />
       )}
+      <p className="quiet">{say(strokesWord(format))}</p>
       <GameMethods {...props} />
     </>
   )
+}
+
+/** Where a game's strokes come from. */
+function strokesWord(format: FormatName): WordKey {
+  const { measure, contest } = formatTable[format]
+  if (!measure.isNet) return 'game-no-handicaps'
+  return contest.strokes === 'own' ? 'game-strokes-own' : 'game-strokes-difference'
 }
 
 /** Who plays whom, where there is a choice. */

@@ -13,10 +13,13 @@ import { MaximumFields } from './MaximumFields.tsx'
 import { OneOf } from './OneOf.tsx'
 import { TieFields } from './TieFields.tsx'
 
+/** Asked before the details. */
+const inSight: ReadonlySet<GameSetting> = new Set(['allowancePercent', 'handicapShares'])
+
 /** The methods where bodies and groups differ: each is right, and each game names its own. */
 export function GameMethods(props: GameFieldsProps) {
   const { format } = props
-  const settings = formatTable[format].settings.filter(setting => setting !== 'allowancePercent')
+  const settings = formatTable[format].settings.filter(setting => !inSight.has(setting))
   if (settings.length === 0) return null
   return (
     <details>
@@ -41,6 +44,7 @@ function Method({ setting, ...props }: MethodProps) {
   const change = (changed: Partial<typeof methods>) => onChange({ methods: { ...methods, ...changed } })
   switch (setting) {
     case 'allowancePercent':
+    case 'handicapShares':
       return null
     case 'rounding':
       return (
@@ -112,8 +116,6 @@ function Method({ setting, ...props }: MethodProps) {
           onValue={presses => change({ presses })}
         />
       )
-    case 'handicapShares':
-      return <SharesField {...props} />
     case 'countingBalls':
       return <CountingField {...props} />
     case 'maximumScore':
@@ -121,18 +123,6 @@ function Method({ setting, ...props }: MethodProps) {
     case 'ties':
       return <TieFields game={say(format)} ties={methods.ties} onTies={ties => change({ ties })} />
   }
-}
-
-function SharesField({ format, game, ballPlayers, onChange, faultAt }: GameFieldsProps) {
-  return (
-    <Field
-      label={say('game-shares', { game: say(format) })}
-      value={game.shares[ballPlayers] ?? ''}
-      onValue={text => onChange({ shares: { ...game.shares, [ballPlayers]: text } })}
-      hint={say('game-shares-hint')}
-      fault={faultAt(`${format}-shares`)}
-    />
-  )
 }
 
 function CountingField({ format, game, onChange, faultAt }: GameFieldsProps) {

@@ -8,9 +8,9 @@ import { candidatesOf } from '../../parts/mark.ts'
 import { chooseScore, enterScore } from '../../state/actions.ts'
 import { formatScore } from '../../words/figures.ts'
 import { say } from '../../words/say.ts'
-import { strokesHere } from './hole-view.ts'
 import { Keys } from './Keys.tsx'
 import { MoreKeys } from './MoreKeys.tsx'
+import { strokesHere } from './strokes-here.ts'
 import { Ticks } from './Ticks.tsx'
 import { TwoMark, TwoScores } from './TwoScores.tsx'
 
@@ -46,7 +46,7 @@ export function BallRow({ outing, results, ball, at, isYou, canScore }: Props) {
         <h2>{player}</h2>
         {isYou && <span className="quiet">{say('you')}</span>}
         {found.kind === 'two' && <TwoMark found={found} level={level} />}
-        <Ticks strokes={strokesHere(results, ball, key)} />
+        <Ticks strokes={strokesHere(outing, results, ball, key)} />
         {found.kind === 'two' && (
           <TwoScores player={player} outing={outing} found={found} level={level} onScore={put} />
         )}

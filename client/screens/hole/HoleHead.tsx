@@ -1,7 +1,7 @@
 import type { PlayedHole } from '#core/card/score.ts'
 import type { MatchLine } from '#core/formats/game-result.ts'
 import type { Outing, Player } from '#core/outing/outing.ts'
-import { sideName, standOf, toPlayOf } from '../../parts/match-view.ts'
+import { aheadIn, sideName, standOf, toPlayOf } from '../../parts/match-view.ts'
 import { say } from '../../words/say.ts'
 
 interface Props {
@@ -41,8 +41,7 @@ export function HoleHead({ outing, at, match, player }: Props) {
 }
 
 function MatchStand({ outing, match }: { readonly outing: Outing; readonly match: MatchLine }) {
-  const { leader } = match.state
-  const ahead = leader === null ? null : match.sides[leader === 'A' ? 0 : 1]
+  const ahead = aheadIn(match)
   return (
     <p className="hole-match">
       <strong>{standOf(match.state)}</strong>

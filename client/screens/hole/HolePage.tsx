@@ -9,9 +9,10 @@ import { say } from '../../words/say.ts'
 import { OutingPage } from '../outing/OutingPage.tsx'
 import { BallRow } from './BallRow.tsx'
 import { HoleHead } from './HoleHead.tsx'
-import { holesOf, matchShown, threeJustClosed } from './hole-view.ts'
+import { holesOf, matchesShown, threeJustClosed } from './hole-view.ts'
 import { News } from './News.tsx'
 import { OtherBalls } from './OtherBalls.tsx'
+import { OtherMatches } from './OtherMatches.tsx'
 import { Turn } from './Turn.tsx'
 import { WhoseChoice } from './WhoseChoice.tsx'
 import { useWhose, type Whose } from './whose-scores.ts'
@@ -31,6 +32,7 @@ export function HolePage({ log, outing, results, group, at }: Props) {
   const scored = ballsScored(group, whose)
   const shown = whose.ball ?? group.balls[0]
   const canScore = me?.role === 'desk' || me?.role === 'scorer'
+  const [match, ...others] = matchesShown(results, group.balls)
   const turn = (
     <Turn log={log} holes={holesOf(group)} at={at} closedThree={threeJustClosed(outing, results, scored, at)} />
   )
@@ -40,9 +42,10 @@ export function HolePage({ log, outing, results, group, at }: Props) {
       <HoleHead
         outing={outing}
         at={at}
-        match={matchShown(results, group.balls)}
+        match={match?.line ?? null}
         player={outing.players.get(outing.balls.get(shown ?? ('' as BallId))?.players[0] ?? ('' as never)) ?? null}
       />
+      <OtherMatches outing={outing} matches={others} />
       {scored.map(ball => (
         <BallRow
           key={`${ball} ${holeKey(at)}`}

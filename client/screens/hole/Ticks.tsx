@@ -1,14 +1,14 @@
 import { say } from '../../words/say.ts'
-import type { StrokesHere } from './hole-view.ts'
+import type { StrokesHere } from './strokes-here.ts'
 
 /** Strokes received here, as slanted ticks, per game. */
 export function Ticks({ strokes }: { readonly strokes: readonly StrokesHere[] }) {
   if (strokes.length === 0) return null
   return (
     <span className="ball-strokes">
-      {strokes.map(({ word, strokes: count }) => (
-        <span key={word}>
-          {say(word)}
+      {strokes.map(({ words, strokes: count }) => (
+        <span key={words}>
+          {words}
           <Count count={count} />
         </span>
       ))}

@@ -1,5 +1,6 @@
 import { type HoleKey, type HoleScore, holeKey, type PlayedHole } from '#core/card/score.ts'
-import type { GameResult, MatchLine } from '#core/formats/game-result.ts'
+import type { FormatName } from '#core/formats/format-names.ts'
+import type { MatchLine } from '#core/formats/game-result.ts'
 import type { Group, Outing } from '#core/outing/outing.ts'
 import type { Results, Three } from '#core/outing/results.ts'
 import type { BallId, GroupId } from '#core/values/ids.ts'
@@ -45,40 +46,17 @@ export function threeJustClosed(
 export const threeOf = (results: Results, ball: BallId, number: number): Three | null =>
   results.cards.get(ball)?.threes.find(three => three.number === number) ?? null
 
-/** The match that the hole page tells of: the first with one of these balls in it. */
-export function matchShown(results: Results, balls: readonly BallId[]): MatchLine | null {
-  const matches = [...results.games.values()].flatMap(game => (game.kind === 'match' ? game.matches : []))
-  return matches.find(({ sides }) => sides.flat().some(ball => balls.includes(ball))) ?? null
+/** A match as the hole page tells of it. */
+export interface MatchShown {
+  readonly format: FormatName
+  readonly line: MatchLine
 }
 
-export interface StrokesHere {
-  /** The game's short word: a key of the catalogue. */
-  readonly word: 'match' | 'points' | 'net' | 'singles' | 'four-ball' | 'both' | 'all'
-  readonly strokes: number
-}
-
-/** A ball's strokes on a hole by game; one word where the games agree, nothing where there is none. */
-export function strokesHere(results: Results, ball: BallId, key: HoleKey): readonly StrokesHere[] {
-  const games = [...results.games.values()]
-  const isOneMatch = games.filter(({ kind }) => kind === 'match').length < 2
-  const found = games.flatMap((game): StrokesHere[] => {
-    if (game.kind === 'gap' || game.format === 'stroke-play-gross') return []
-    const strokes = game.strokes.get(ball)?.byHole.get(key)
-    return strokes === undefined ? [] : [{ word: wordOf(game, isOneMatch), strokes }]
-  })
-  const [first, ...rest] = found
-  if (!first || rest.some(({ strokes }) => strokes !== first.strokes)) return found
-  if (first.strokes === 0) return []
-  if (rest.length === 0) return [first]
-  return [{ word: rest.length === 1 ? 'both' : 'all', strokes: first.strokes }]
-}
-
-function wordOf({ format }: GameResult, isOneMatch: boolean): StrokesHere['word'] {
-  if (format === 'stableford') return 'points'
-  if (format === 'stroke-play-net' || format === 'stroke-play-gross' || format === null) return 'net'
-  if (isOneMatch) return 'match'
-  return format === 'singles-match' ? 'singles' : 'four-ball'
-}
+/** The matches with one of these balls in them, in the order of the games. */
+export const matchesShown = (results: Results, balls: readonly BallId[]): readonly MatchShown[] =>
+  [...results.games.values()]
+    .flatMap(game => (game.kind === 'match' ? game.matches.map(line => ({ format: game.format, line })) : []))
+    .filter(({ line }) => line.sides.flat().some(ball => balls.includes(ball)))
 
 /** The keys round the level, in strokes from it. */
 export const keySteps = [-2, -1, 0, 1, 2] as const

@@ -83,8 +83,7 @@ function faultsOfHandicap(draft: Draft, player: PlayerDraft, n: number): FieldFa
   return [...figure, ...tee]
 }
 
-const needsHandicaps = (draft: Draft): boolean =>
-  gamesChosen(draft).some(format => formatTable[format].settings.includes('allowancePercent'))
+const needsHandicaps = (draft: Draft): boolean => gamesChosen(draft).some(format => formatTable[format].measure.isNet)
 
 function faultsOfGames(draft: Draft): FieldFault[] {
   const chosen = gamesChosen(draft)

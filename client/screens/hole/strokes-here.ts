@@ -1,0 +1,59 @@
+import type { HoleKey } from '#core/card/score.ts'
+import type { FormatName } from '#core/formats/format-names.ts'
+import type { GameResult } from '#core/formats/game-result.ts'
+import { formatTable } from '#core/formats/table.ts'
+import type { Outing } from '#core/outing/outing.ts'
+import type { Results } from '#core/outing/results.ts'
+import type { BallId } from '#core/values/ids.ts'
+import { sideName } from '../../parts/match-view.ts'
+import { formatList } from '../../words/figures.ts'
+import { isWordKey, say } from '../../words/say.ts'
+
+export interface StrokesHere {
+  /** The games by their short words: "match", "points, net", "v Birch". */
+  readonly words: string
+  readonly strokes: number
+}
+
+/** A ball's strokes on a hole by game; one word where all games agree, nothing where there is none at all. */
+export function strokesHere(outing: Outing, results: Results, ball: BallId, key: HoleKey): readonly StrokesHere[] {
+  const games = [...results.games.values()]
+  const isOneMatch = games.filter(({ kind }) => kind === 'match').length < 2
+  const found = games.flatMap(game => strokesIn(outing, game, ball, key, isOneMatch))
+  const wordsOf = new Map<number, readonly string[]>()
+  for (const { words, strokes } of found) wordsOf.set(strokes, [...(wordsOf.get(strokes) ?? []), words])
+  const [only, ...others] = wordsOf
+  if (!only) return []
+  if (others.length > 0) return [...wordsOf].map(([strokes, words]) => ({ words: formatList(words), strokes }))
+  const [strokes, words] = only
+  if (strokes === 0) return []
+  return [{ words: words.length === 1 ? formatList(words) : say(words.length === 2 ? 'both' : 'all'), strokes }]
+}
+
+/** One entry a game; of a game with several matches one for each, where they differ. */
+function strokesIn(
+  outing: Outing,
+  game: GameResult,
+  ball: BallId,
+  key: HoleKey,
+  isOneMatch: boolean,
+): readonly StrokesHere[] {
+  if (game.kind === 'gap' || !formatTable[game.format].measure.isNet) return []
+  const word = game.kind === 'match' && isOneMatch ? say('match') : shortWord(game.format)
+  const own = game.strokes.get(ball)?.byHole.get(key)
+  if (game.kind !== 'match') return own === undefined ? [] : [{ words: word, strokes: own }]
+  const matches = game.matches.flatMap(({ sides, strokes }) => {
+    const here = strokes.get(ball)?.byHole.get(key)
+    const other = sides.find(side => !side.includes(ball)) ?? []
+    return here === undefined ? [] : [{ words: say('against', { side: sideName(outing, other) }), strokes: here }]
+  })
+  const [first, ...rest] = matches
+  if (!first || rest.some(({ strokes }) => strokes !== first.strokes)) return matches
+  return [{ words: word, strokes: first.strokes }]
+}
+
+/** A game in a word, where there is little room. */
+export function shortWord(format: FormatName): string {
+  const key = `short-${format}`
+  return say(isWordKey(key) ? key : format)
+}
