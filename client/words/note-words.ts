@@ -75,5 +75,8 @@ export const noteWords = {
   'note-out': own('Out of play, counts {counts}'),
   'note-match-agreed': own('{game}: the match is agreed, {result}'),
   'agreed-result': own('{side} {score}'),
-  'extra-hole': own('extra hole'),
+  'extra-title': trade('Extra holes'),
+  'extra-hint': own('The match is level after the last hole.'),
+  'extra-which': own('Extra hole'),
+  'extra-do': own('Play on: hole {hole} as the {nth}'),
 } as const satisfies Words

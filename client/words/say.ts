@@ -4,6 +4,7 @@ import { golfWords } from './golf-words.ts'
 import { handOverWords } from './hand-over-words.ts'
 import { holeWords } from './hole-words.ts'
 import { homeWords } from './home-words.ts'
+import { noteWords } from './note-words.ts'
 import { outingWords } from './outing-words.ts'
 import { startWords } from './start-words.ts'
 import type { Word } from './word.ts'
@@ -16,6 +17,7 @@ export const catalogue = {
   ...homeWords,
   ...startWords,
   ...holeWords,
+  ...noteWords,
   ...outingWords,
   ...handOverWords,
 }

@@ -10,6 +10,7 @@ import { OutingPage } from '../outing/OutingPage.tsx'
 import { BallRow } from './BallRow.tsx'
 import { HoleHead } from './HoleHead.tsx'
 import { holesOf, matchesShown, threeJustClosed } from './hole-view.ts'
+import { More } from './More.tsx'
 import { News } from './News.tsx'
 import { OtherBalls } from './OtherBalls.tsx'
 import { OtherMatches } from './OtherMatches.tsx'
@@ -60,6 +61,7 @@ export function HolePage({ log, outing, results, group, at }: Props) {
       <OtherBalls outing={outing} balls={group.balls.filter(ball => !scored.includes(ball))} at={at} />
       <News />
       {!canScore && <p className="notice">{say(me?.role === 'viewer' ? 'share-viewing' : 'hole-not-let-in')}</p>}
+      {canScore && <More outing={outing} results={results} group={group} at={at} />}
       {canScore && <WhoseChoice whose={whose} outing={outing} group={group} onWhose={setWhose} />}
     </OutingPage>
   )

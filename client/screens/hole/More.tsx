@@ -1,0 +1,23 @@
+import { lazy, Suspense, useState } from 'react'
+import { say } from '../../words/say.ts'
+import type { MoreProps } from './more/MoreOnHole.tsx'
+
+// Scoring a hole must not wait for it.
+const MoreOnHole = lazy(async () => ({ default: (await import('./more/MoreOnHole.tsx')).MoreOnHole }))
+
+/** One tap away: concessions, agreed results and everything else that is no score. */
+export function More(props: MoreProps) {
+  const [isOpen, setOpen] = useState(false)
+  return (
+    <div className="more-line">
+      <button type="button" className="button" aria-expanded={isOpen} onClick={() => setOpen(!isOpen)}>
+        {say(isOpen ? 'less-on-hole' : 'more-on-hole')}
+      </button>
+      {isOpen && (
+        <Suspense fallback={<p role="status">{say('loading')}</p>}>
+          <MoreOnHole {...props} />
+        </Suspense>
+      )}
+    </div>
+  )
+}

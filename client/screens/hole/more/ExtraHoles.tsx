@@ -1,0 +1,54 @@
+import { useState } from 'react'
+import type { PlayedHole } from '#core/card/score.ts'
+import { makeKey } from '#core/outing/keys.ts'
+import type { Group } from '#core/outing/outing.ts'
+import { Select } from '../../../parts/Select.tsx'
+import { useWork } from '../../../parts/use-work.ts'
+import { act } from '../../../state/actions.ts'
+import { formatOrdinal } from '../../../words/figures.ts'
+import { say } from '../../../words/say.ts'
+import { matchesShown } from '../hole-view.ts'
+import type { MoreProps } from './MoreOnHole.tsx'
+
+/** Where a match is level after the last hole that there is: one hole more. */
+export function ExtraHoles({ outing, results, group, at }: MoreProps) {
+  const holes = [...group.round, ...group.extra]
+  const isLast = holes.at(-1)?.hole === at.hole && holes.at(-1)?.lap === at.lap
+  const isLevel = matchesShown(results, group.balls).some(
+    ({ line: { state } }) =>
+      state.toPlay === 0 && state.lead === 0 && (state.result === null || state.result.kind === 'halved'),
+  )
+  const next = nextHole(group)
+  const [chosen, setChosen] = useState<number | null>(null)
+  const { isWorking, work } = useWork()
+  if (!isLast || !isLevel || !next) return null
+  const hole = chosen ?? next.hole
+  const extra: PlayedHole = { hole, lap: lapOf(holes, hole) }
+  const order = [...holes, extra].map(each => [each.hole, each.lap] as const)
+  return (
+    <section className="section" aria-label={say('extra-title')}>
+      <h2>{say('extra-title')}</h2>
+      <p className="quiet">{say('extra-hint')}</p>
+      <Select
+        label={say('extra-which')}
+        value={String(hole)}
+        options={[...outing.holes.keys()].map(each => ({ value: String(each), text: String(each) }))}
+        onValue={value => setChosen(Number(value))}
+      />
+      <button
+        type="button"
+        className="button"
+        disabled={isWorking}
+        onClick={() => work(() => act('extra hole', [{ key: makeKey('order', { group: group.id }), value: order }]))}
+      >
+        {say('extra-do', { hole, nth: formatOrdinal(holes.length + 1) })}
+      </button>
+    </section>
+  )
+}
+
+/** The holes in their order again from the first. */
+const nextHole = ({ round, extra }: Group): PlayedHole | undefined => round[extra.length % Math.max(1, round.length)]
+
+const lapOf = (holes: readonly PlayedHole[], hole: number): number =>
+  holes.filter(each => each.hole === hole).length + 1

@@ -1,0 +1,46 @@
+import type { PlayedHole } from '#core/card/score.ts'
+import type { Group, Outing } from '#core/outing/outing.ts'
+import type { Results } from '#core/outing/results.ts'
+import { useOuting } from '../../../state/use-outing.ts'
+import { say } from '../../../words/say.ts'
+import { Absences } from './Absences.tsx'
+import { Drives } from './Drives.tsx'
+import { ExtraHoles } from './ExtraHoles.tsx'
+import { HoleOut } from './HoleOut.tsx'
+import { LikelyScores } from './LikelyScores.tsx'
+import { MatchMore } from './MatchMore.tsx'
+import { notesOnHole } from './notes-on-hole.ts'
+
+/** What the sections of the page work on. */
+export interface MoreProps {
+  readonly outing: Outing
+  readonly results: Results
+  readonly group: Group
+  readonly at: PlayedHole
+}
+
+/** Everything that can be said of a hole beside its scores. */
+export function MoreOnHole(props: MoreProps) {
+  const isDesk = useOuting(store => store.me?.role === 'desk')
+  const lines = notesOnHole(props.outing, props.group, props.at)
+  return (
+    <div className="stack more-on-hole">
+      {lines.length > 0 && (
+        <section className="section" aria-label={say('noted-here')}>
+          <h2>{say('noted-here')}</h2>
+          <ul className="lines">
+            {lines.map(line => (
+              <li key={line}>{line}</li>
+            ))}
+          </ul>
+        </section>
+      )}
+      <MatchMore {...props} />
+      <LikelyScores {...props} />
+      <Drives {...props} />
+      <ExtraHoles {...props} />
+      <Absences {...props} />
+      {isDesk && <HoleOut key={`${props.at.hole}/${props.at.lap}`} {...props} />}
+    </div>
+  )
+}
