@@ -1,11 +1,13 @@
 import type { FormatName } from '#core/formats/format-names.ts'
+import { needsHandicaps } from '#core/formats/game-gaps.ts'
+import type { GameMethods as GameMethodValues } from '#core/formats/game-methods.ts'
 import { formatTable } from '#core/formats/table.ts'
 import { Choice } from '../../parts/Choice.tsx'
 import { Field } from '../../parts/Field.tsx'
 import type { Option } from '../../parts/Select.tsx'
 import { say, type WordKey } from '../../words/say.ts'
 import { GameMethods } from './GameMethods.tsx'
-import type { GameDraft } from './game-draft.ts'
+import { type GameDraft, recommendedPercent } from './game-draft.ts'
 import { SharesField } from './SharesField.tsx'
 import { ballsNeeded, type Named, sidesWords, waysToSide } from './sides.ts'
 
@@ -30,27 +32,30 @@ export function GameFields(props: GameFieldsProps) {
     <>
       <Sides {...props} />
       {settings.includes('handicapShares') && <SharesField {...props} />}
-      {settings.includes('allowancePercent') && (
+      {settings.includes('allowancePercent') && needsHandicaps(formatTable[format], game.methods) && (
         <Field
           label={say('game-allowance', { game: name })}
           inputMode="numeric"
           value={game.allowance}
           onValue={value => onChange({ allowance: value })}
           fault={faultAt(`${format}-allowance`)}
-          hint={say('game-recommended', { percent: allowance.percent, source: allowance.source })}
+          hint={say('game-recommended', {
+            percent: recommendedPercent(format, game.counting),
+            source: allowance.source,
+          })}
         />
       )}
-      <p className="quiet">{say(strokesWord(format))}</p>
+      <p className="quiet">{say(strokesWord(format, game.methods))}</p>
       <GameMethods {...props} />
     </>
   )
 }
 
 /** Where a game's strokes come from. */
-function strokesWord(format: FormatName): WordKey {
-  const { measure, contest } = formatTable[format]
-  if (!measure.isNet) return 'game-no-handicaps'
-  return contest.strokes === 'own' ? 'game-strokes-own' : 'game-strokes-difference'
+function strokesWord(format: FormatName, methods: GameMethodValues): WordKey {
+  const row = formatTable[format]
+  if (!needsHandicaps(row, methods)) return 'game-no-handicaps'
+  return row.contest.strokes === 'own' ? 'game-strokes-own' : 'game-strokes-difference'
 }
 
 /** Who plays whom, where there is a choice. */

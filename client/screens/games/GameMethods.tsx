@@ -1,14 +1,15 @@
 import type { GameSetting } from '#core/formats/game-methods.ts'
 import { mixedTeesMethods, pressMethods } from '#core/formats/game-methods.ts'
 import { skinsMethods } from '#core/formats/skins.ts'
-import { formatTable } from '#core/formats/table.ts'
 import { halfIndexMethods } from '#core/handicap/course-handicap.ts'
 import { foursomesMatchMethods } from '#core/handicap/foursomes-match-strokes.ts'
 import { matchStrokesMethods } from '#core/handicap/match-strokes.ts'
 import { allowanceRoundings } from '#core/handicap/playing-handicap.ts'
 import { Field } from '../../parts/Field.tsx'
 import { say } from '../../words/say.ts'
+import { settingsOf } from './format-settings.ts'
 import type { GameFieldsProps } from './GameFields.tsx'
+import { recommendedPercent } from './game-draft.ts'
 import { MaximumFields } from './MaximumFields.tsx'
 import { OneOf } from './OneOf.tsx'
 import { TieFields } from './TieFields.tsx'
@@ -19,7 +20,7 @@ const inSight: ReadonlySet<GameSetting> = new Set(['allowancePercent', 'handicap
 /** The methods where bodies and groups differ: each is right, and each game names its own. */
 export function GameMethods(props: GameFieldsProps) {
   const { format } = props
-  const settings = formatTable[format].settings.filter(setting => !inSight.has(setting))
+  const settings = settingsOf(format).filter(setting => !inSight.has(setting))
   if (settings.length === 0) return null
   return (
     <details>
@@ -125,12 +126,18 @@ function Method({ setting, ...props }: MethodProps) {
   }
 }
 
+/** The recommended allowance goes with the number, unless somebody has typed another. */
 function CountingField({ format, game, onChange, faultAt }: GameFieldsProps) {
+  const change = (counting: string): void => {
+    const isRecommended = game.allowance === String(recommendedPercent(format, game.counting))
+    const allowance = isRecommended ? String(recommendedPercent(format, counting)) : game.allowance
+    onChange({ counting, allowance })
+  }
   return (
     <Field
       label={say('game-counting', { game: say(format) })}
       value={game.counting}
-      onValue={counting => onChange({ counting })}
+      onValue={change}
       hint={say('game-counting-hint')}
       fault={faultAt(`${format}-counting`)}
     />

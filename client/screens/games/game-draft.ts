@@ -1,5 +1,6 @@
 import type { FormatName } from '#core/formats/format-names.ts'
 import type { GameMethods } from '#core/formats/game-methods.ts'
+import { formatTable } from '#core/formats/table.ts'
 import { defaultGameMethods } from '#core/outing/game-settings.ts'
 import type { Game } from '#core/outing/outing.ts'
 import { formatList } from '../../words/figures.ts'
@@ -57,6 +58,13 @@ function draftOf(methods: GameMethods, isOn: boolean): GameDraft {
 export function parseNumbers(text: string): readonly number[] | null {
   const parts = text.split(',').map(part => part.trim())
   return parts.every(part => /^\d{1,3}$/.test(part)) ? parts.map(Number) : null
+}
+
+/** The allowance that the format's source recommends, by the number of balls that count where it names one. */
+export function recommendedPercent(format: FormatName, counting: string): number {
+  const { percent, byCount } = formatTable[format].allowance
+  const [count, ...others] = parseNumbers(counting) ?? []
+  return (count !== undefined && others.length === 0 && byCount?.[count - 1]) || percent
 }
 
 /** The methods that a draft without faults comes to. */

@@ -2,6 +2,7 @@ import type { FormatName } from '#core/formats/format-names.ts'
 import type { GameSetting } from '#core/formats/game-methods.ts'
 import { formatTable } from '#core/formats/table.ts'
 import { say } from '../../words/say.ts'
+import { settingsOf } from './format-settings.ts'
 import { type GameDraft, parseNumbers } from './game-draft.ts'
 import { ballsNeeded, type Named, waysToSide } from './sides.ts'
 
@@ -30,7 +31,7 @@ export function faultsOfGame(
   if (waysToSide(format, balls).length === 0) {
     return [{ field: format, text: say('fault-game-players', { game, n: ballsNeeded(format) }) }]
   }
-  return formatTable[format].settings.flatMap(setting => faultsOfSetting(setting, { format, game, draft, ballPlayers }))
+  return settingsOf(format).flatMap(setting => faultsOfSetting(setting, { format, game, draft, ballPlayers }))
 }
 
 interface Asked {

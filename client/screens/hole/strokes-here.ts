@@ -19,16 +19,30 @@ export interface StrokesHere {
 export function strokesHere(outing: Outing, results: Results, ball: BallId, key: HoleKey): readonly StrokesHere[] {
   const games = [...results.games.values()]
   const isOneMatch = games.filter(({ kind }) => kind === 'match').length < 2
-  const found = games.flatMap(game => strokesIn(outing, game, ball, key, isOneMatch))
+  const found = toldApart(games.flatMap(game => strokesIn(outing, game, ball, key, isOneMatch)))
   const wordsOf = new Map<number, readonly string[]>()
-  for (const { words, strokes } of found) wordsOf.set(strokes, [...(wordsOf.get(strokes) ?? []), words])
+  for (const { words, strokes } of found) wordsOf.set(strokes, [...new Set([...(wordsOf.get(strokes) ?? []), words])])
   const [only, ...others] = wordsOf
   if (!only) return []
   if (others.length > 0) return [...wordsOf].map(([strokes, words]) => ({ words: formatList(words), strokes }))
-  const [strokes, words] = only
+  const [strokes] = only
   if (strokes === 0) return []
-  return [{ words: words.length === 1 ? formatList(words) : say(words.length === 2 ? 'both' : 'all'), strokes }]
+  const [first] = found
+  const words = found.length === 1 ? (first?.words ?? '') : say(found.length === 2 ? 'both' : 'all')
+  return [{ words, strokes }]
 }
+
+interface Found extends StrokesHere {
+  readonly title: string
+}
+
+/** Two games with one short word and different strokes go by their whole names. */
+const toldApart = (found: readonly Found[]): readonly Found[] =>
+  found.map(each =>
+    found.some(other => other.words === each.words && other.strokes !== each.strokes)
+      ? { ...each, words: each.title }
+      : each,
+  )
 
 /** One entry a game; of a game with several matches one for each, where they differ. */
 function strokesIn(
@@ -37,23 +51,26 @@ function strokesIn(
   ball: BallId,
   key: HoleKey,
   isOneMatch: boolean,
-): readonly StrokesHere[] {
+): readonly Found[] {
   if (game.kind === 'gap' || !formatTable[game.format].measure.isNet) return []
   const word = game.kind === 'match' && isOneMatch ? say('match') : shortWord(game.format)
+  const title = say(game.format)
   const own = game.strokes.get(ball)?.byHole.get(key)
-  if (game.kind !== 'match') return own === undefined ? [] : [{ words: word, strokes: own }]
+  if (game.kind !== 'match') return own === undefined ? [] : [{ words: word, title, strokes: own }]
   const matches = game.matches.flatMap(({ sides, strokes }) => {
     const here = strokes.get(ball)?.byHole.get(key)
     const other = sides.find(side => !side.includes(ball)) ?? []
-    return here === undefined ? [] : [{ words: say('against', { side: sideName(outing, other) }), strokes: here }]
+    return here === undefined
+      ? []
+      : [{ words: say('against', { side: sideName(outing, other) }), title, strokes: here }]
   })
   const [first, ...rest] = matches
   if (!first || rest.some(({ strokes }) => strokes !== first.strokes)) return matches
-  return [{ words: word, strokes: first.strokes }]
+  return [{ words: word, title, strokes: first.strokes }]
 }
 
 /** A game in a word, where there is little room. */
 export function shortWord(format: FormatName): string {
   const key = `short-${format}`
-  return say(isWordKey(key) ? key : format)
+  return isWordKey(key) ? say(key) : say(`short-${formatTable[format].measure.unit}`)
 }

@@ -1,3 +1,4 @@
+import { needsHandicaps } from '#core/formats/game-gaps.ts'
 import { formatTable } from '#core/formats/table.ts'
 import { parseIndexTenths, parseTenths } from '#core/outing/tenths.ts'
 import { limits } from '#shared/limits.ts'
@@ -70,7 +71,7 @@ function faultsOfHandicap(draft: Draft, player: PlayerDraft, n: number): FieldFa
   const at = `${player.id}-figure`
   const field = say(`start-player-${player.kind}`, { n })
   if (player.figure.trim() === '') {
-    return needsHandicaps(draft) ? [{ field: at, text: say('fault-missing', { field }) }] : []
+    return hasHandicapGame(draft) ? [{ field: at, text: say('fault-missing', { field }) }] : []
   }
   if (player.kind !== 'index')
     return faultOfNumber(at, field, player.figure, -limits.handicapStrokes, limits.handicapStrokes)
@@ -83,7 +84,8 @@ function faultsOfHandicap(draft: Draft, player: PlayerDraft, n: number): FieldFa
   return [...figure, ...tee]
 }
 
-const needsHandicaps = (draft: Draft): boolean => gamesChosen(draft).some(format => formatTable[format].measure.isNet)
+const hasHandicapGame = (draft: Draft): boolean =>
+  gamesChosen(draft).some(format => needsHandicaps(formatTable[format], draft.games[format].methods))
 
 function faultsOfGames(draft: Draft): FieldFault[] {
   const chosen = gamesChosen(draft)
