@@ -55,6 +55,7 @@ export const noteWords = {
   'hole-out-reason': own('Reason'),
   'hole-out-do': own('Put it in for hole {hole}'),
   'absence-title': own('Who is there'),
+  'absence-who': own('Who comes or goes'),
   'leaves-do': own('{player} leaves from hole {hole} on'),
   'leaves-sure': own('Yes, {player} leaves'),
   'leaves-hint': own('What is written up to then stays. It can be undone in the history on the card.'),

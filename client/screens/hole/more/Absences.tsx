@@ -1,5 +1,7 @@
+import { useState } from 'react'
 import { joinFacts, leaveFacts, presentFacts } from '#core/outing/acts-ball.ts'
 import type { BallId } from '#core/values/ids.ts'
+import { Choice } from '../../../parts/Choice.tsx'
 import { SecondTap } from '../../../parts/SecondTap.tsx'
 import { useWork } from '../../../parts/use-work.ts'
 import { act } from '../../../state/actions.ts'
@@ -8,12 +10,18 @@ import type { MoreProps } from './MoreOnHole.tsx'
 
 /** Somebody leaves, comes late, or is there for the whole round after all. */
 export function Absences(props: MoreProps) {
+  const { outing, group } = props
+  const [chosen, setChosen] = useState<BallId | null>(null)
   return (
     <section className="section" aria-label={say('absence-title')}>
       <h2>{say('absence-title')}</h2>
-      {props.group.balls.map(ball => (
-        <Absence key={ball} ball={ball} {...props} />
-      ))}
+      <Choice
+        label={say('absence-who')}
+        value={chosen ?? ''}
+        options={group.balls.map(ball => ({ value: ball, text: outing.balls.get(ball)?.name ?? ball }))}
+        onValue={value => setChosen(value as BallId)}
+      />
+      {chosen && <Absence key={chosen} ball={chosen} {...props} />}
     </section>
   )
 }
@@ -22,35 +30,35 @@ function Absence({ outing, at, ball }: MoreProps & { readonly ball: BallId }) {
   const { isWorking, work } = useWork()
   const player = outing.balls.get(ball)?.name ?? ball
   const fill = { player, hole: at.hole }
+  const put = (name: string, facts: ReturnType<typeof joinFacts>) => () => work(() => act(name, facts))
+  if (outing.notes.absences.has(ball)) {
+    return (
+      <button
+        type="button"
+        className="button"
+        disabled={isWorking}
+        onClick={put('there for the round', presentFacts(outing, ball))}
+      >
+        {say('present-do', fill)}
+      </button>
+    )
+  }
   return (
-    <div className="choices">
-      {outing.notes.absences.has(ball) ? (
-        <button
-          type="button"
-          className="button"
-          disabled={isWorking}
-          onClick={() => work(() => act('present', presentFacts(outing, ball)))}
-        >
-          {say('present-do', fill)}
-        </button>
-      ) : (
-        <>
-          <SecondTap
-            label={say('leaves-do', fill)}
-            sure={say('leaves-sure', fill)}
-            warning={say('leaves-hint')}
-            onSure={() => work(() => act('left', leaveFacts(outing, ball, at, null)))}
-          />
-          <button
-            type="button"
-            className="button"
-            disabled={isWorking}
-            onClick={() => work(() => act('joined', joinFacts(outing, ball, at, null)))}
-          >
-            {say('joins-do', fill)}
-          </button>
-        </>
-      )}
-    </div>
+    <>
+      <button
+        type="button"
+        className="button"
+        disabled={isWorking}
+        onClick={put('joined late', joinFacts(outing, ball, at, null))}
+      >
+        {say('joins-do', fill)}
+      </button>
+      <SecondTap
+        label={say('leaves-do', fill)}
+        sure={say('leaves-sure', fill)}
+        warning={say('leaves-hint')}
+        onSure={put('left', leaveFacts(outing, ball, at, null))}
+      />
+    </>
   )
 }
