@@ -1,3 +1,4 @@
+import { boardWords } from './board-words.ts'
 import { commonWords } from './common-words.ts'
 import { gameWords } from './game-words.ts'
 import { golfWords } from './golf-words.ts'
@@ -11,6 +12,7 @@ import type { Word } from './word.ts'
 
 /** Every text that a screen shows. */
 export const catalogue = {
+  ...boardWords,
   ...commonWords,
   ...golfWords,
   ...gameWords,

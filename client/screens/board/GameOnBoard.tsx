@@ -5,7 +5,9 @@ import type { Results } from '#core/outing/results.ts'
 import { unreachable } from '#core/values/assert.ts'
 import { say } from '../../words/say.ts'
 import { gameTitle, gapWords } from './board-view.ts'
+import { LineNotes } from './LineNotes.tsx'
 import { MatchOnBoard } from './MatchOnBoard.tsx'
+import { TiesOnBoard } from './TiesOnBoard.tsx'
 import { TotalOnBoard } from './TotalOnBoard.tsx'
 
 interface Props {
@@ -43,7 +45,9 @@ function Lines({ outing, results, result }: { outing: Outing; results: Results; 
     case 'total':
       return (
         <>
-          <TotalOnBoard outing={outing} results={results} lines={result.lines} />
+          <TotalOnBoard outing={outing} results={results} lines={result.lines} unit={result.unit} />
+          <LineNotes outing={outing} lines={result.lines} />
+          <TiesOnBoard outing={outing} ties={result.ties} />
           {/* One ball's gap keeps its own line from the board, and is said. */}
           {result.gaps.length > 0 && <Gaps outing={outing} words={say('board-left-out')} gaps={result.gaps} />}
         </>

@@ -4,6 +4,7 @@ import { MatchStrip } from '../../parts/MatchStrip.tsx'
 import { aheadIn, matchLineWords, sideName, standOf, toPlayOf } from '../../parts/match-view.ts'
 import { formatList } from '../../words/figures.ts'
 import { say } from '../../words/say.ts'
+import { MatchHoles } from './MatchHoles.tsx'
 
 interface Props {
   readonly outing: Outing
@@ -30,6 +31,7 @@ function Match({ outing, line }: { readonly outing: Outing; readonly line: Match
       <p className="match-side">
         <b>{sideName(outing, line.sides[1])}</b> {isSecondUp ? stand : <span className="quiet">{rest}</span>}
       </p>
+      <MatchHoles outing={outing} line={line} />
       {two.length > 0 && <p>{say('board-two-scores', { hole: formatList(two) })}</p>}
     </div>
   )

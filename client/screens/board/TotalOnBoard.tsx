@@ -1,29 +1,31 @@
 import type { TotalLine } from '#core/formats/game-result.ts'
+import type { MeasureUnit } from '#core/formats/parts.ts'
 import type { Outing } from '#core/outing/outing.ts'
 import type { Results } from '#core/outing/results.ts'
 import { sideName } from '../../parts/match-view.ts'
 import { Strip } from '../../parts/Strip.tsx'
 import { stripOf, stripWords } from '../../parts/strip-view.ts'
-import { overParWords, placeWords, progressWords } from './board-view.ts'
+import { overParWords, placeWords, progressWords, totalWords } from './board-view.ts'
 
 interface Props {
   readonly outing: Outing
   readonly results: Results
   readonly lines: readonly TotalLine[]
+  readonly unit: MeasureUnit
 }
 
 /** Lines in order of place: place, name, how far, strip, total. */
-export function TotalOnBoard({ outing, results, lines }: Props) {
+export function TotalOnBoard({ outing, results, lines, unit }: Props) {
   return (
     <ol>
       {lines.map(line => (
-        <Line key={line.side.join()} outing={outing} results={results} line={line} />
+        <Line key={line.side.join()} outing={outing} results={results} line={line} unit={unit} />
       ))}
     </ol>
   )
 }
 
-function Line({ outing, results, line }: { outing: Outing; results: Results; line: TotalLine }) {
+function Line({ outing, results, line, unit }: Omit<Props, 'lines'> & { readonly line: TotalLine }) {
   const name = sideName(outing, line.side)
   const [ball] = line.side
   const level = ball && results.cards.get(ball)
@@ -45,7 +47,7 @@ function Line({ outing, results, line }: { outing: Outing; results: Results; lin
       </div>
       <span className="board-total">
         {' '}
-        {line.total ?? '–'}
+        {totalWords(line, unit)}
         {over && <small> {over}</small>}
       </span>
     </li>

@@ -1,5 +1,6 @@
 import type { FormatName } from '#core/formats/format-names.ts'
 import type { GameGap, TotalLine } from '#core/formats/game-result.ts'
+import type { MeasureUnit } from '#core/formats/parts.ts'
 import type { Outing } from '#core/outing/outing.ts'
 import { formatList, formatOver } from '../../words/figures.ts'
 import { say, sayCode } from '../../words/say.ts'
@@ -16,9 +17,18 @@ export function placeWords({ place, isTied }: TotalLine): string {
 export function progressWords(line: TotalLine): string {
   const [open, ...more] = line.unsettled.map(key => key.split('/')[0] ?? '')
   if (open !== undefined) return say('board-two-scores', { hole: formatList([open, ...more]) })
+  if (line.disqualified) return say('board-disqualified')
+  if (line.withdrawn) return say('board-withdrawn')
   if (line.isNoReturn) return say('no-return')
   if (line.through === 0) return say('not-started')
   return line.isFinished ? say('finished') : say('through-n', { n: line.through })
+}
+
+/** The total of a line: holes carry their sign. */
+export function totalWords({ total }: TotalLine, unit: MeasureUnit): string {
+  if (total === null) return say('none-yet')
+  if (unit !== 'holes' || total === 0) return String(total)
+  return total > 0 ? say('over-n', { n: total }) : say('under-n', { n: -total })
 }
 
 /** "+5" beside a stroke total; empty with points and before a hole counts. */

@@ -1,0 +1,44 @@
+import type { TotalLine } from '#core/formats/game-result.ts'
+import type { Outing } from '#core/outing/outing.ts'
+import { sideName } from '../../parts/match-view.ts'
+import { formatList } from '../../words/figures.ts'
+import { say } from '../../words/say.ts'
+
+/** What the totals do not say by themselves: penalties, drives used, holes that count otherwise. */
+export function LineNotes({ outing, lines }: { readonly outing: Outing; readonly lines: readonly TotalLine[] }) {
+  const words = lines.flatMap(line => lineNotes(outing, line))
+  if (words.length === 0) return null
+  return (
+    <details>
+      <summary>{say('board-hole-by-hole')}</summary>
+      <ul className="lines">
+        {words.map(each => (
+          <li key={each}>{each}</li>
+        ))}
+      </ul>
+    </details>
+  )
+}
+
+export function lineNotes(
+  outing: Outing,
+  { side, notes, penalty, drives, withdrawn, disqualified }: TotalLine,
+): string[] {
+  const name = sideName(outing, side)
+  const ofHoles = [...notes].map(([key, found]) => {
+    const why = found.map(({ code, ball }) =>
+      say(`note-code-${code}`, { player: sideName(outing, ball ? [ball] : side) }),
+    )
+    return say('line-hole', { side: name, hole: key.split('/')[0] ?? '', why: formatList(why) })
+  })
+  const used = drives.map(({ player, count }) =>
+    say('drives-of', { player: outing.players.get(player)?.name ?? player, n: count }),
+  )
+  return [
+    ...(withdrawn?.reason ? [`${name}: ${say('board-withdrawn')}, ${withdrawn.reason}`] : []),
+    ...(disqualified?.reason ? [`${name}: ${say('board-disqualified')}, ${disqualified.reason}`] : []),
+    ...(penalty === 0 ? [] : [`${name}: ${say('board-penalty', { n: penalty })}`]),
+    ...(used.length === 0 ? [] : [`${name}: ${say('board-drives', { drives: formatList(used) })}`]),
+    ...ofHoles,
+  ]
+}

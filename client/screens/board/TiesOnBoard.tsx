@@ -1,0 +1,41 @@
+import type { Tie } from '#core/formats/game-result.ts'
+import type { Outing } from '#core/outing/outing.ts'
+import { formatDecimal } from '#core/values/decimal.ts'
+import { sideName } from '../../parts/match-view.ts'
+import { say, sayCode } from '../../words/say.ts'
+
+/** The countback of each tie: what was counted, and the step that put each side before the next. */
+export function TiesOnBoard({ outing, ties }: { readonly outing: Outing; readonly ties: readonly Tie[] }) {
+  if (ties.length === 0) return null
+  return (
+    <details>
+      <summary>{say('board-ties')}</summary>
+      {ties.map(tie => (
+        <div key={tie.sides.join('|')} className="board-working">
+          <p className="quiet">{say(`tie-counted-${tie.method}`)}</p>
+          <ul className="lines">
+            {tieLines(outing, tie).map(line => (
+              <li key={line}>{line}</li>
+            ))}
+          </ul>
+        </div>
+      ))}
+    </details>
+  )
+}
+
+/** "Birch before Cedar by the last nine: 17.5 to 19", one line for each pair of neighbours. */
+export function tieLines(outing: Outing, { sides, decidedBy, working, ifStillTied }: Tie): readonly string[] {
+  return sides.slice(1).map((side, place) => {
+    const first = sideName(outing, sides[place] ?? [])
+    const second = sideName(outing, side)
+    const name = decidedBy[place] ?? null
+    if (name === null) return stillTied(first, second, ifStillTied)
+    const figures = working.find(step => step.name === name)?.figures.map(formatDecimal) ?? []
+    const step = sayCode('tie-step-', name, 'tie-step-other')
+    return say('tie-before', { first, second, step, one: figures[place] ?? '', other: figures[place + 1] ?? '' })
+  })
+}
+
+const stillTied = (first: string, second: string, end: Tie['ifStillTied']): string =>
+  [say('tie-still', { first, second }), end && say(`tie-still-${end}`)].filter(Boolean).join(': ')
