@@ -47,7 +47,7 @@ export function prepareGame(input: GameInput): PreparedGame {
   if (format === null) return gapOf(input, [{ code: 'no format', ball: null, setting: '' }])
   const row = formatTable[format]
   const gaps = gapsOfGame(input, row)
-  const ballGaps = gapsOfBalls(input, row)
+  const ballGaps = gapsOfBalls(input, row).filter(each => !gaps.some(other => isSame(each, other)))
   const sides = sidesWithoutGaps(input, ballGaps)
   const isShort = row.contest.strokes === 'difference' ? ballGaps.length > 0 : sides.length === 0
   if (gaps.length > 0 || isShort) return gapOf(input, [...gaps, ...ballGaps])
@@ -77,6 +77,8 @@ const gapOf = ({ game, format }: GameInput, gaps: readonly GameGap[]): PreparedG
   kind: 'gap',
   result: { kind: 'gap', game, format, gaps },
 })
+
+const isSame = (one: GameGap, other: GameGap): boolean => one.code === other.code && one.ball === other.ball
 
 /** One ball's gap closes its own side alone. */
 function sidesWithoutGaps({ sides }: GameInput, gaps: readonly GameGap[]): (readonly BallId[])[] {

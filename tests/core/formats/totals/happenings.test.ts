@@ -1,0 +1,241 @@
+import { describe, expect, it } from 'vitest'
+import type { FormatName } from '#core/formats/format-names.ts'
+import type { Absence, Disqualification, Happenings, Penalty } from '#core/formats/happenings.ts'
+import { ball, hole, type PlayedGame, resultOf, type Written } from '#tests/kit/played-game.ts'
+import { quillmoor } from '#tests/kit/quillmoor.ts'
+
+const pars: readonly number[] = quillmoor.pars
+
+const game = (
+  format: FormatName,
+  scores: Readonly<Record<string, readonly Written[]>>,
+  happenings: Partial<Happenings>,
+  more: Partial<PlayedGame> = {},
+) => resultOf('total', { format, sides: Object.keys(scores).map(id => [id]), scores, happenings, ...more })
+
+const lineOf = ({ lines }: ReturnType<typeof game>, id: string) => {
+  const line = lines.find(({ side }) => side.includes(ball(id)))
+  if (line === undefined) throw new Error(`no line of ${id}`)
+  return line
+}
+
+const absence = (id: string, more: Partial<Absence>): Partial<Happenings> => ({
+  absences: new Map([
+    [ball(id), { ball: ball(id), joinedAt: null, leftAt: null, isWithdrawn: false, reason: null, ...more }],
+  ]),
+})
+const penalty = (id: string, strokes: number, at: number | null): Penalty => ({
+  ball: ball(id),
+  hole: at === null ? null : hole(at),
+  strokes,
+  holeLost: false,
+  reason: null,
+})
+const out = (id: string, at: number | null = null): Disqualification => ({
+  ball: ball(id),
+  hole: at === null ? null : hole(at),
+  reason: '6.3c',
+})
+const outOfPlay = (counts: 'nothing' | 'net-par', ...holes: number[]): Partial<Happenings> => ({
+  holesOut: new Map(holes.map(each => [hole(each), { counts, reason: 'flood' }])),
+})
+
+describe('a ball that leaves', () => {
+  const left = { leftAt: hole(10), isWithdrawn: true, reason: 'back' }
+
+  it.each(['stroke-play-gross', 'stroke-play-net', 'maximum-score-net'] as const)('has no return in %s', format => {
+    const line = lineOf(game(format, { A: pars.slice(0, 9), B: pars }, absence('A', left)), 'A')
+    expect(line).toMatchObject({
+      total: null,
+      place: null,
+      isNoReturn: true,
+      withdrawn: { reason: 'back' },
+      through: 9,
+    })
+  })
+
+  it('keeps its points, and earns none for the holes missed, whatever was written there', () => {
+    const line = lineOf(game('stableford', { A: pars.slice(0, 10), B: pars }, absence('A', left)), 'A')
+    expect(line).toMatchObject({
+      total: 18,
+      place: 2,
+      isNoReturn: false,
+      isFinished: true,
+      withdrawn: { reason: 'back' },
+    })
+    expect(line.notes.get(hole(10))).toEqual([{ code: 'absent', ball: 'A' }])
+    expect(line.notes.size).toBe(9)
+  })
+
+  it('loses the holes missed in par/bogey and counts their cap in maximum score where it is not withdrawn', () => {
+    const early = absence('A', { leftAt: hole(17) })
+    expect(lineOf(game('par-bogey', { A: pars.slice(0, 16) }, early), 'A').total).toBe(-2)
+    expect(lineOf(game('maximum-score-gross', { A: pars.slice(0, 16) }, early), 'A')).toMatchObject({
+      total: 76,
+      isNoReturn: false,
+      isFinished: true,
+    })
+  })
+
+  it('leaves in the order of play, not by numbers', () => {
+    const round = [...pars.keys()].map(place => ({ hole: ((place + 9) % 18) + 1, lap: 1 }))
+    const scores = { A: round.map(({ hole: number }) => pars[number - 1] ?? 4) }
+    expect(lineOf(game('stableford', scores, absence('A', { leftAt: hole(1) }), { round }), 'A').total).toBe(18)
+    expect(lineOf(game('stableford', scores, absence('A', { joinedAt: hole(1) }), { round }), 'A').total).toBe(18)
+  })
+
+  it('of a team leaves the others to it', () => {
+    const scores = { A: pars, B: pars.slice(0, 9), C: pars }
+    const more = { sides: [['A', 'B', 'C']], methods: { allowancePercent: 100 } }
+    const line = lineOf(game('best-balls-stableford', scores, absence('B', left), more), 'A')
+    expect(line).toMatchObject({ total: 72, withdrawn: null, isFinished: true })
+  })
+
+  it('that never came has no place', () => {
+    expect(lineOf(game('stableford', { A: [], B: pars }, absence('A', {})), 'A')).toMatchObject({
+      total: 0,
+      place: null,
+    })
+  })
+})
+
+// Rules of Golf 2023, rules 3.3b and 21: strokes on a hole are part of its score; on the round they come off points and
+// holes. Amounts off points and holes: from memory.
+describe('a penalty', () => {
+  it.each([
+    ['stroke-play-gross', 74],
+    ['maximum-score-gross', 74],
+    ['stableford', 34],
+    ['par-bogey', -1],
+  ] as const)('of two strokes on a hole makes %s %i', (format, total) => {
+    const line = lineOf(game(format, { A: pars }, { penalties: [penalty('A', 2, 3)] }), 'A')
+    expect([line.total, line.penalty]).toEqual([total, 0])
+    expect(line.notes.get(hole(3))?.map(({ code }) => code)).toEqual(['penalty'])
+  })
+
+  it('goes no further than the maximum', () => {
+    const line = lineOf(game('maximum-score-gross', { A: pars }, { penalties: [penalty('A', 4, 3)] }), 'A')
+    expect(line.total).toBe(74)
+    expect(line.notes.get(hole(3))?.map(({ code }) => code)).toEqual(['penalty', 'capped'])
+  })
+
+  it.each([
+    ['stroke-play-gross', 2, 74, 2],
+    ['stableford', 2, 34, -2],
+    ['par-bogey', 2, -1, -1],
+    ['par-bogey', 4, -2, -2],
+  ] as const)('on the round takes its part of %s: %i strokes', (format, strokes, total, figure) => {
+    const line = lineOf(game(format, { A: pars }, { penalties: [penalty('A', strokes, null)] }), 'A')
+    expect([line.total, line.penalty]).toEqual([total, figure])
+  })
+
+  it("on the round is a four-ball side's, on a hole its ball's", () => {
+    const sides = { sides: [['A', 'B']], methods: { allowancePercent: 100 } }
+    const scores = { A: pars, B: pars }
+    const onHole = game('four-ball-stroke-play', scores, { penalties: [penalty('A', 2, 1)] }, sides)
+    expect(lineOf(onHole, 'A').total).toBe(72)
+    const onRound = game('four-ball-stroke-play', scores, { penalties: [penalty('B', 2, null)] }, sides)
+    expect(lineOf(onRound, 'A')).toMatchObject({ total: 74, overPar: 2 })
+  })
+
+  it('is on both of two scores, and on none of a pick-up', () => {
+    const two = game(
+      'stroke-play-gross',
+      { A: [[4, 5], 'picked-up'] },
+      { penalties: [penalty('A', 1, 1), penalty('A', 1, 2)] },
+    )
+    expect(lineOf(two, 'A').byHole.get(hole(1))).toEqual({ kind: 'two', values: [5, 6] })
+    expect(lineOf(two, 'A').byHole.get(hole(2))).toEqual({ kind: 'none' })
+  })
+})
+
+describe('a disqualification', () => {
+  it('from the game leaves the score in sight, last and without a place', () => {
+    const result = game(
+      'stroke-play-gross',
+      { A: pars, B: pars.map(par => par + 1), C: ['picked-up'] },
+      { disqualified: [out('A')] },
+    )
+    expect(result.lines.map(({ side, place, total }) => [side[0], place, total])).toEqual([
+      ['B', 1, 90],
+      ['C', null, null],
+      ['A', null, 72],
+    ])
+    expect(lineOf(result, 'A').disqualified).toEqual({ reason: '6.3c' })
+  })
+
+  it('from a hole takes the ball out of it alone', () => {
+    const sides = { sides: [['A', 'B']], methods: { allowancePercent: 100 } }
+    const scores = { A: pars, B: pars.map(par => par + 1) }
+    const line = lineOf(game('four-ball-stroke-play', scores, { disqualified: [out('A', 1)] }, sides), 'A')
+    expect(line).toMatchObject({ total: 73, disqualified: null, place: 1 })
+    expect(line.notes.get(hole(1))).toEqual([{ code: 'disqualified', ball: 'A' }])
+    expect(lineOf(game('stroke-play-gross', { A: pars }, { disqualified: [out('A', 1)] }), 'A').isNoReturn).toBe(true)
+  })
+
+  // Rule 23.8a from memory; rule 24.4 as read.
+  it("of one ball is its four-ball side's, and no more than its own in a team", () => {
+    const methods = { allowancePercent: 100 }
+    const pair = game(
+      'four-ball-stableford',
+      { A: pars, B: pars },
+      { disqualified: [out('B')] },
+      { sides: [['A', 'B']], methods },
+    )
+    expect(lineOf(pair, 'A')).toMatchObject({ place: null, disqualified: { reason: '6.3c' } })
+    const scores = { A: pars, B: pars.map(par => par - 1), C: pars }
+    const team = game(
+      'best-balls-stableford',
+      scores,
+      { disqualified: [out('B')] },
+      { sides: [['A', 'B', 'C']], methods },
+    )
+    expect(lineOf(team, 'A')).toMatchObject({ place: 1, total: 72, disqualified: null })
+    const all = ['A', 'B', 'C'].map(id => out(id))
+    const gone = game('best-balls-stableford', scores, { disqualified: all }, { sides: [['A', 'B', 'C']], methods })
+    expect(lineOf(gone, 'A')).toMatchObject({ place: null, disqualified: { reason: '6.3c' } })
+  })
+})
+
+describe('a hole out of play', () => {
+  it('that counts nothing is left out for everybody, whoever had played it', () => {
+    const result = game(
+      'stroke-play-net',
+      { A: pars, B: [...pars.slice(0, 8), null, ...pars.slice(9)] },
+      outOfPlay('nothing', 9),
+    )
+    expect(
+      result.lines.map(({ total, overPar, place, isFinished, through }) => [
+        total,
+        overPar,
+        place,
+        isFinished,
+        through,
+      ]),
+    ).toEqual([
+      [68, 0, 1, true, 17],
+      [68, 0, 1, true, 17],
+    ])
+    expect(lineOf(result, 'A').byHole.get(hole(9))).toEqual({ kind: 'out' })
+    expect(lineOf(result, 'B').notes.get(hole(9))).toEqual([{ code: 'out-of-play', ball: null }])
+  })
+
+  it.each([
+    ['stroke-play-net', 18, 55],
+    ['stroke-play-gross', 18, 72],
+    ['maximum-score-net', 18, 55],
+    ['stableford', 18, 53],
+    ['par-bogey', 18, 17],
+  ] as const)('that counts net par gives par off the handicap in %s', (format, handicap, total) => {
+    const scores = { A: [...pars.slice(0, 4), 9, ...pars.slice(5)] }
+    const more = { handicaps: { A: handicap }, methods: { allowancePercent: 100 } }
+    const line = lineOf(game(format, scores, outOfPlay('net-par', 5), more), 'A')
+    expect(line.total).toBe(total)
+    expect(line.notes.get(hole(5))).toEqual([{ code: 'net-par', ball: 'A' }])
+  })
+
+  it('does not give net par to a ball that was not there', () => {
+    const happenings = { ...outOfPlay('net-par', 1), ...absence('A', { joinedAt: hole(2) }) }
+    expect(lineOf(game('stableford', { A: pars }, happenings), 'A').total).toBe(34)
+  })
+})
