@@ -17,7 +17,7 @@ const valuesOf = (line: ReturnType<typeof lineOf>, holes: number) =>
   [...line.byHole.values()].slice(0, holes).map(each => (each.kind === 'value' ? each.value : each.kind))
 
 /** Over par on the first holes. */
-const over = (...each: (number | 'picked-up' | null)[]): Written[] =>
+const over = (...each: (number | 'picked-up' | 'not-played' | null)[]): Written[] =>
   each.map((more, place) => (typeof more === 'number' ? (pars[place] ?? 4) + more : more))
 
 // Best n of four each hole, 1-2-3 by turns: common practice; allowances Rules of Handicapping 2024, Appendix C.
