@@ -1,7 +1,8 @@
 import { benchLive } from '#tests/bench/live.ts'
+import { benchStandings } from '#tests/bench/standings.ts'
 import { benchThroughput } from '#tests/bench/throughput.ts'
 
-const benches = { live: benchLive, throughput: benchThroughput }
+const benches = { live: benchLive, throughput: benchThroughput, standings: benchStandings }
 
 const name = process.argv[2] ?? ''
 const bench = Object.entries(benches).find(([known]) => known === name)?.[1]
