@@ -4,6 +4,8 @@ import { unholedScores } from '#core/card/score.ts'
 import { formatNames } from '#core/formats/format-names.ts'
 import { tieEnds } from '#core/formats/game-methods.ts'
 import { gameGaps, holeNoteCodes, matchEndings, matchHoleReasons, voidReasons } from '#core/formats/game-result.ts'
+import { partNames } from '#core/formats/parts-result.ts'
+import { shareHoleKinds } from '#core/formats/shares-result.ts'
 import { records } from '#core/outing/facts.ts'
 import type { SettleOutput } from '#core/outing/settle-output.ts'
 import { factSchemas, jsonSchema } from './facts.ts'
@@ -130,6 +132,48 @@ const match = z.strictObject({
   voids: z.array(z.extend(hole, { by: text, reason: z.enum(voidReasons) })),
 })
 
+const shareLine = z.strictObject({
+  side: texts,
+  names: texts,
+  total: text,
+  place: z.nullable(whole),
+  isTied: z.boolean(),
+})
+
+const shares = {
+  unit: z.enum(['skins', 'points']),
+  holes: z.array(
+    z.extend(hole, {
+      kind: z.enum(shareHoleKinds),
+      pot: z.nullable(whole),
+      shares: z.nullable(texts),
+      values: z.array(z.strictObject(sideHole)),
+    }),
+  ),
+  lines: z.array(shareLine),
+  carried: z.nullable(whole),
+  unclaimed: whole,
+  unsettled: z.array(hole),
+  isFinished: z.boolean(),
+}
+
+const part = z.strictObject({
+  name: z.enum(partNames),
+  number: whole,
+  holes: z.array(hole),
+  match: z.nullable(match),
+  up: whole,
+  tallies: z.array(z.strictObject({ side: texts, points: whole, mostPossible: whole })),
+  shares: z.nullable(texts),
+})
+
+const parts = {
+  parts: z.array(part),
+  lines: z.array(shareLine),
+  unsettled: z.array(hole),
+  isFinished: z.boolean(),
+}
+
 const game = z.discriminatedUnion('kind', [
   z.strictObject({ ...gameHead, kind: z.literal('gap'), gaps: z.array(z.strictObject(gap)) }),
   z.strictObject({
@@ -142,6 +186,8 @@ const game = z.discriminatedUnion('kind', [
     gaps: z.array(z.strictObject(gap)),
   }),
   z.strictObject({ ...gameHead, kind: z.literal('match'), strokes, matches: z.array(match) }),
+  z.strictObject({ ...gameHead, kind: z.literal('shares'), strokes, ...shares, gaps: z.array(z.strictObject(gap)) }),
+  z.strictObject({ ...gameHead, kind: z.literal('parts'), strokes, ...parts }),
 ])
 
 const card = z.strictObject({

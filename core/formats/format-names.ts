@@ -11,6 +11,7 @@ export const formatNames = [
   'three-ball-match',
   'three-ball-match-from-lowest',
   'best-ball-match',
+  'total-of-two-match',
   'foursomes-match',
   'greensomes-match',
   'chapman-match',
@@ -29,6 +30,13 @@ export const formatNames = [
   'waltz',
   'total-of-two-stroke-play',
   'total-of-two-stableford',
+  'skins',
+  'skins-gross',
+  'nine-points',
+  'split-sixes',
+  'nassau',
+  'sixes',
+  'six-threes-match',
 ] as const
 
 export type FormatName = (typeof formatNames)[number]

@@ -49,7 +49,16 @@ export interface FormatRow {
 
 /** The settings that a player's handicap goes through. */
 export const handicapSettings: readonly GameSetting[] = ['allowancePercent', 'rounding', 'nineHoleIndex']
+/** Where strokes are given from one to another. */
+export const matchSettings: readonly GameSetting[] = [...handicapSettings, 'matchStrokes']
 /** The settings that the handicaps of one ball's partners go through. */
 export const shareSettings: readonly GameSetting[] = ['handicapShares', 'mixedTees', 'rounding', 'nineHoleIndex']
 
 export const appendixC = 'Rules of Handicapping, Appendix C; R&A and USGA; 2024'
+
+/** The whole handicap, where nothing is published. */
+export const customary: ProposedAllowance = {
+  percent: 100,
+  shares: null,
+  source: 'common practice; no body publishes one',
+}

@@ -6,6 +6,8 @@ import type { FormatName } from './format-names.ts'
 import type { TieEnd } from './game-methods.ts'
 import type { MatchState } from './match-state.ts'
 import type { MeasureUnit } from './parts.ts'
+import type { PartsResult } from './parts-result.ts'
+import type { SharesResult } from './shares-result.ts'
 
 /** Why a game cannot be computed yet; `ball` where one ball is the reason. */
 export const gameGaps = [
@@ -202,3 +204,17 @@ export type GameResult =
       readonly strokes: ReadonlyMap<BallId, BallStrokes>
       readonly matches: readonly MatchLine[]
     }
+  | ({
+      readonly kind: 'shares'
+      readonly game: GameId
+      readonly format: FormatName
+      readonly strokes: ReadonlyMap<BallId, BallStrokes>
+      /** Balls whose sides are left out, and why. */
+      readonly gaps: readonly GameGap[]
+    } & SharesResult)
+  | ({
+      readonly kind: 'parts'
+      readonly game: GameId
+      readonly format: FormatName
+      readonly strokes: ReadonlyMap<BallId, BallStrokes>
+    } & PartsResult)

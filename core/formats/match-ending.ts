@@ -13,25 +13,30 @@ export interface EndedMatch {
   readonly decidedBy: MatchEnding | null
 }
 
-/** The places of a match's holes, and its state after the first so many of them. */
+/** A match's holes, and its state after the first so many of them. */
 export interface PlayedMatch {
   readonly keys: readonly HoleKey[]
+  readonly isPart: boolean
   readonly stateThrough: (holes: number) => MatchState
 }
 
 /**
  * What ends a match beside its holes: a disqualification, then what the sides agreed, then a concession, then a side that
- * is gone. Otherwise the holes do.
+ * is gone. Otherwise the holes do. A part of a game is given up only where its holes have not decided it, and what the
+ * sides agreed of the whole game says nothing of it.
  * Source: Rules of Golf, rules 3.2a, 3.2b and 3.2d; R&A and USGA; 2019 and 2023. A side that leaves gives up: common
  * practice.
  */
 export function endedMatch(game: SoundGame, sides: MatchSides, played: PlayedMatch): EndedMatch {
   const state = played.stateThrough(played.keys.length)
+  const byPlay: EndedMatch = { state, decidedBy: state.result === null ? null : 'play' }
+  const isOver = played.isPart && state.result !== null
   return (
     disqualified(game, sides, state) ??
-    agreedMatch(game, sides, state) ??
-    concededMatch(game, sides, state) ??
-    abandoned(game, sides, played) ?? { state, decidedBy: state.result === null ? null : 'play' }
+    (played.isPart ? null : agreedMatch(game, sides, state)) ??
+    (isOver ? null : concededMatch(game, sides, state)) ??
+    abandoned(game, sides, played) ??
+    byPlay
   )
 }
 

@@ -11,14 +11,17 @@ import { isUnsettled } from './side-hole.ts'
 export interface MatchHoles {
   readonly round: readonly HoleKey[]
   readonly extra: readonly HoleKey[]
+  /** Holes up for the first side by rulings on the match as a whole. */
+  readonly adjustment: number
+  /** True for a part of a game, which has no agreed result of its own. */
+  readonly isPart: boolean
 }
 
 /** Two sides over some holes. Where the match stands level after them, extra holes are part of it up to the first won. */
 export function matchLineOf(
   game: SoundGame,
   sides: MatchSides,
-  { round, extra }: MatchHoles,
-  adjustment = 0,
+  { round, extra, adjustment, isPart }: MatchHoles,
 ): MatchLine {
   const inRound = round.map(key => matchHoleOf(game, sides, key))
   const scheduled = inRound.filter(counts).length
@@ -28,6 +31,7 @@ export function matchLineOf(
   const holes = [...inRound, ...more]
   const ended = endedMatch(game, sides, {
     keys: holes.map(({ key }) => key),
+    isPart,
     stateThrough: count => stateOf(holes.map((hole, place) => (place < count ? hole : unplayed(hole)))),
   })
   return {

@@ -16,18 +16,22 @@ export const sixHolePairs = [
   ],
 ] as const
 
+/** What each of the four players makes of one six, by its place and the result of its first pair: one, or a half. */
+export const sixHoleShares = (six: number, firstPairResult: 1 | 0 | -1): Fraction[] =>
+  [0, 1, 2, 3].map(player => {
+    const isInFirstPair = sixHolePairs[six]?.[0].some(each => each === player) ?? false
+    return fraction(1 + (isInFirstPair ? firstPairResult : -firstPairResult), 2)
+  })
+
 /**
  * What each of the four players makes of the sixes played, by the results of the first pair of each: one for a match won,
  * a half for one halved. Common practice; no body publishes it.
  */
-export function sixHoleTotals(results: readonly (1 | 0 | -1)[]): Fraction[] {
-  const won = (player: number): Fraction =>
-    results
-      .map((result, six) => shareOf(result, sixHolePairs[six]?.[0].some(each => each === player) ?? false))
-      .reduce(plus, zero)
-  return [0, 1, 2, 3].map(won)
-}
-
-/** A win of the first pair is 1 for its players and 0 for the others. */
-const shareOf = (firstPairResult: 1 | 0 | -1, isInFirstPair: boolean): Fraction =>
-  fraction(1 + (isInFirstPair ? firstPairResult : -firstPairResult), 2)
+export const sixHoleTotals = (results: readonly (1 | 0 | -1)[]): Fraction[] =>
+  results.reduce<Fraction[]>(
+    (totals, result, six) => {
+      const shares = sixHoleShares(six, result)
+      return totals.map((total, player) => plus(total, shares[player] ?? zero))
+    },
+    [zero, zero, zero, zero],
+  )

@@ -12,6 +12,7 @@ import type {
 } from '#core/formats/game-result.ts'
 import type { MatchSide } from '#core/formats/match-state.ts'
 import type { MeasureUnit } from '#core/formats/parts.ts'
+import type { SettledParts, SettledShares } from './settle-output-parts.ts'
 
 export interface SettledHole {
   readonly hole: number
@@ -149,3 +150,10 @@ export type SettledGame =
       readonly strokes: readonly SettledStrokes[]
       readonly matches: readonly SettledMatch[]
     })
+  | (SettledGameHead & {
+      readonly kind: 'shares'
+      readonly strokes: readonly SettledStrokes[]
+      /** Balls whose sides are left out, and why. */
+      readonly gaps: readonly SettledGap[]
+    } & SettledShares)
+  | (SettledGameHead & { readonly kind: 'parts'; readonly strokes: readonly SettledStrokes[] } & SettledParts)

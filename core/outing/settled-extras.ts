@@ -15,7 +15,7 @@ import type {
   SettledCoverage,
   SettledHandicapping,
 } from './settle-output-extras.ts'
-import { settledHole } from './settled-games.ts'
+import { settledHole } from './settled-side.ts'
 import { formatTenths } from './tenths.ts'
 
 export function settledCertification(outing: Outing, ball: Ball): SettledCertification {

@@ -1,6 +1,4 @@
-import type { HoleKey } from '#core/card/score.ts'
-import type { BallStrokes, GameResult, MatchLine, SideHole, Tie, TotalLine } from '#core/formats/game-result.ts'
-import { formatMatchLine, formatMatchState } from '#core/formats/match-text.ts'
+import type { BallStrokes, GameResult, Tie, TotalLine } from '#core/formats/game-result.ts'
 import { must, unreachable } from '#core/values/assert.ts'
 import { formatDecimal } from '#core/values/decimal.ts'
 import { type Fraction, roundHalfUp } from '#core/values/fraction.ts'
@@ -11,14 +9,14 @@ import type {
   SettledCourseHandicap,
   SettledGame,
   SettledGameHead,
-  SettledHole,
   SettledLine,
-  SettledMatch,
-  SettledMatchHole,
-  SettledSideHole,
   SettledStrokes,
   SettledTie,
 } from './settle-output-games.ts'
+import { settledMatch } from './settled-match.ts'
+import { settledParts } from './settled-parts.ts'
+import { settledShares } from './settled-shares.ts'
+import { namesOf, settledHole, sideHole } from './settled-side.ts'
 
 /** Every game with its settings and what it comes to. */
 export const settledGames = (outing: Outing, results: Results): SettledGame[] =>
@@ -46,6 +44,16 @@ function settledGame(outing: Outing, game: Game, result: GameResult): SettledGam
         strokes: strokesOf(result.strokes),
         matches: result.matches.map(line => settledMatch(outing, line)),
       }
+    case 'shares':
+      return {
+        ...head,
+        kind: 'shares',
+        strokes: strokesOf(result.strokes),
+        ...settledShares(outing, result),
+        gaps: result.gaps,
+      }
+    case 'parts':
+      return { ...head, kind: 'parts', strokes: strokesOf(result.strokes), ...settledParts(outing, result) }
     default:
       return unreachable(result)
   }
@@ -72,12 +80,6 @@ const headOf = (game: Game): SettledGameHead => ({
   },
 })
 
-/** `7/1` taken apart. */
-export function settledHole(key: HoleKey): SettledHole {
-  const [hole = 0, lap = 0] = key.split('/').map(Number)
-  return { hole, lap }
-}
-
 export const settledCourseHandicap = (exact: Fraction): SettledCourseHandicap => ({
   unrounded: formatDecimal(exact),
   rounded: roundHalfUp(exact),
@@ -92,16 +94,6 @@ const strokesOf = (strokes: ReadonlyMap<BallId, BallStrokes>): SettledStrokes[] 
     forTeePar: of.forTeePar,
     byHole: [...of.byHole].map(([key, count]) => ({ ...settledHole(key), strokes: count })),
   }))
-
-const sideHole = (side: SideHole): SettledSideHole => ({
-  kind: side.kind,
-  value: side.kind === 'value' ? side.value : null,
-  values: side.kind === 'two' ? side.values : [],
-  balls: side.kind === 'value' ? side.balls : [],
-})
-
-const namesOf = (outing: Outing, side: readonly BallId[]): string[] =>
-  side.map(ball => outing.balls.get(ball)?.name ?? ball)
 
 const settledTie = (tie: Tie): SettledTie => ({
   ...tie,
@@ -128,36 +120,4 @@ const settledLine = (outing: Outing, line: TotalLine): SettledLine => ({
     notes: line.notes.get(key) ?? [],
   })),
   unsettled: line.unsettled.map(settledHole),
-})
-
-function settledMatch(outing: Outing, line: MatchLine): SettledMatch {
-  const { sides, state } = line
-  return {
-    sides,
-    names: sides.map(side => namesOf(outing, side)),
-    text: formatMatchState(state),
-    line: formatMatchLine(state),
-    leader: state.leader,
-    winner: state.winner,
-    lead: state.lead,
-    holesPlayed: state.holesPlayed,
-    toPlay: state.toPlay,
-    gaps: state.gaps,
-    isDormie: state.dormie,
-    isFinished: state.result !== null,
-    decidedBy: line.decidedBy,
-    strokes: [...line.strokes].map(([ball, { strokes }]) => ({ ball, strokes })),
-    holes: line.holes.map(matchHole),
-    unsettled: line.unsettled.map(settledHole),
-    voids: line.voids.map(({ hole, by, reason }) => ({ ...settledHole(hole), by, reason })),
-  }
-}
-
-const matchHole = ({ key, result, reason, balls, values }: MatchLine['holes'][number]): SettledMatchHole => ({
-  ...settledHole(key),
-  result: typeof result === 'number' ? result : null,
-  outcomes: typeof result === 'object' && result !== null ? result.two : [],
-  reason,
-  by: balls,
-  values: values.map(sideHole),
 })

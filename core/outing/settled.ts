@@ -15,7 +15,8 @@ import type {
   SettleOutput,
 } from './settle-output.ts'
 import { allowanceAdvice, coverage, settledCertification, settledHandicapping } from './settled-extras.ts'
-import { settledCourseHandicap, settledGames, settledHole } from './settled-games.ts'
+import { settledCourseHandicap, settledGames } from './settled-games.ts'
+import { settledHole } from './settled-side.ts'
 
 /** What `settle` prints: an outing and all that is computed from it. */
 export function settledOf(outing: Outing, results: Results): SettleOutput {
@@ -51,7 +52,7 @@ export function settledOf(outing: Outing, results: Results): SettleOutput {
     handicapping: balls.map(ball => settledHandicapping(outing, ball)),
     allowanceAdvice: allowanceAdvice(outing),
     coverage,
-    gaps: games.flatMap(game => (game.kind !== 'match' ? game.gaps.map(gap => ({ ...gap, game: game.id })) : [])),
+    gaps: games.flatMap(game => ('gaps' in game ? game.gaps.map(gap => ({ ...gap, game: game.id })) : [])),
   }
 }
 

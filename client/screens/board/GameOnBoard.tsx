@@ -7,6 +7,8 @@ import { say } from '../../words/say.ts'
 import { gameTitle, gapWords } from './board-view.ts'
 import { LineNotes } from './LineNotes.tsx'
 import { MatchOnBoard } from './MatchOnBoard.tsx'
+import { PartsOnBoard } from './PartsOnBoard.tsx'
+import { SharesOnBoard } from './SharesOnBoard.tsx'
 import { TiesOnBoard } from './TiesOnBoard.tsx'
 import { TotalOnBoard } from './TotalOnBoard.tsx'
 
@@ -54,6 +56,10 @@ function Lines({ outing, results, result }: { outing: Outing; results: Results; 
       )
     case 'match':
       return <MatchOnBoard outing={outing} matches={result.matches} />
+    case 'shares':
+      return <SharesOnBoard outing={outing} result={result} />
+    case 'parts':
+      return <PartsOnBoard outing={outing} result={result} />
     default:
       return unreachable(result)
   }

@@ -8,7 +8,7 @@ import { say, sayCode } from '../../words/say.ts'
 export const gameTitle = (format: FormatName | null): string => (format ? say(format) : say('gap-no format'))
 
 /** "1=", "3", or nothing before a hole is played and without a return. */
-export function placeWords({ place, isTied }: TotalLine): string {
+export function placeWords({ place, isTied }: Pick<TotalLine, 'place' | 'isTied'>): string {
   if (place === null) return ''
   return isTied ? `${place}=` : String(place)
 }

@@ -24,10 +24,10 @@ const pairsOf = (sides: SoundGame['sides']): MatchSides[] =>
   sides.flatMap((one, place) => sides.slice(place + 1).map(other => [one, other] as const))
 
 const wholeMatch = (game: SoundGame, sides: MatchSides): MatchLine =>
-  matchLineOf(game, sides, holesOf(game, sides), holesDeducted(game, sides))
+  matchLineOf(game, sides, { ...holesOf(game, sides), adjustment: holesDeducted(game, sides), isPart: false })
 
 /** The order of play of the first ball's group is the match's. */
-function holesOf(game: SoundGame, [[first]]: MatchSides): MatchHoles {
+function holesOf(game: SoundGame, [[first]]: MatchSides): Pick<MatchHoles, 'round' | 'extra'> {
   const order = first === undefined ? [] : (game.balls.get(first)?.order ?? [])
   const keys = (isScheduled: boolean) => order.filter(hole => hole.isScheduled === isScheduled).map(({ key }) => key)
   return { round: keys(true), extra: keys(false) }

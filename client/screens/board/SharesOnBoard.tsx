@@ -1,0 +1,35 @@
+import type { ShareLine } from '#core/formats/shares.ts'
+import type { SharesResult } from '#core/formats/shares-result.ts'
+import type { Outing } from '#core/outing/outing.ts'
+import { formatDecimal } from '#core/values/decimal.ts'
+import { sideName } from '../../parts/match-view.ts'
+import { formatList } from '../../words/figures.ts'
+import { say } from '../../words/say.ts'
+import { placeWords } from './board-view.ts'
+
+/** What each side has won so far, and what nobody has. */
+export function SharesOnBoard({ outing, result }: { readonly outing: Outing; readonly result: SharesResult }) {
+  const two = result.unsettled.map(key => key.split('/')[0] ?? '')
+  return (
+    <>
+      <ShareLines outing={outing} lines={result.lines} />
+      {result.carried !== null && result.carried > 0 && <p>{say('skins-carried', { n: result.carried })}</p>}
+      {result.unclaimed > 0 && <p>{say('skins-unclaimed', { n: result.unclaimed })}</p>}
+      {two.length > 0 && <p>{say('board-two-scores', { hole: formatList(two) })}</p>}
+    </>
+  )
+}
+
+export function ShareLines({ outing, lines }: { readonly outing: Outing; readonly lines: readonly ShareLine[] }) {
+  return (
+    <ol>
+      {lines.map(line => (
+        <li key={line.side.join()} className="board-line">
+          <span className="board-place">{placeWords(line)} </span>
+          <b className="board-who">{sideName(outing, line.side)}</b>
+          <span className="board-total"> {formatDecimal(line.total)}</span>
+        </li>
+      ))}
+    </ol>
+  )
+}
