@@ -65,14 +65,21 @@ export async function act(name: string, facts: readonly NewFact[]): Promise<void
   }))
 }
 
-/** Writes into the card of the ball's group, or into the desk's record where this phone is the desk of several. A null score withdraws. */
+/** Writes into the marker's record where this phone keeps it, else into the card of the ball's group, or into the desk's record where this phone is the desk of several. A null score withdraws. */
 export async function enterScore(entry: ScoreAt & { readonly score: HoleScore | null }): Promise<void> {
   const { outing, me } = outingStore.getState()
   if (!outing) throw new Error('no outing is open')
   await act(entry.score === null ? 'score withdrawn' : 'score entered', [
-    scoreFact({ ...entry, ...recordFor(outing, me, entry) }),
+    scoreFact({ ...placeOf(entry), ...recordFor(outing, me, entry) }),
   ])
 }
+
+const placeOf = ({ ball, hole, lap, score }: ScoreAt & { readonly score: HoleScore | null }) => ({
+  ball,
+  hole,
+  lap,
+  score,
+})
 
 /** Ends two scores: writes the chosen one into every record that differs. */
 export async function chooseScore(entry: ScoreAt & { readonly score: HoleScore }): Promise<void> {

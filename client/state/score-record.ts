@@ -9,6 +9,8 @@ import { type Me, outingStore } from './outing-store.ts'
 
 export interface ScoreAt extends PlayedHole {
   readonly ball: BallId
+  /** True where this phone keeps the marker's record of the ball. */
+  readonly isMarked?: boolean
 }
 
 /** Which record this phone writes a ball's score into. */
@@ -19,6 +21,7 @@ export function recordFor(
 ): { readonly group: GroupId; readonly record: ScoreRecord } {
   const group = groupPlaying(outingStore.getState().state, at) ?? outing.balls.get(at.ball)?.group ?? null
   if (group === null) throw new Error(`ball ${at.ball} is in no group`)
+  if (at.isMarked) return { group, record: 'marker' }
   const isDeskOfSeveral = me?.role === 'desk' && outing.groups.size > 1
   return { group, record: isDeskOfSeveral ? 'desk' : 'card' }
 }

@@ -1,4 +1,5 @@
 import { boardWords } from './board-words.ts'
+import { cardWords } from './card-words.ts'
 import { commonWords } from './common-words.ts'
 import { gameWords } from './game-words.ts'
 import { golfWords } from './golf-words.ts'
@@ -13,6 +14,7 @@ import type { Word } from './word.ts'
 /** Every text that a screen shows. */
 export const catalogue = {
   ...boardWords,
+  ...cardWords,
   ...commonWords,
   ...golfWords,
   ...gameWords,

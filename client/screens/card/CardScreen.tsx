@@ -3,6 +3,7 @@ import { say } from '../../words/say.ts'
 import { groupShown } from '../hole/hole-view.ts'
 import { OutingPage } from '../outing/OutingPage.tsx'
 import { CardTable } from './CardTable.tsx'
+import { Certify } from './Certify.tsx'
 import { CloseCards } from './CloseCards.tsx'
 import { Files } from './Files.tsx'
 import { History } from './History.tsx'
@@ -23,6 +24,7 @@ export function CardScreen() {
         <p className="quiet">{[outing.title, outing.day].filter(Boolean).join(' · ')}</p>
       </div>
       {group && <CardTable log={log} outing={outing} results={results} group={group} />}
+      {group && <Certify log={log} outing={outing} group={group} />}
       {group && <CloseCards outing={outing} group={group} />}
       <LateScores outing={outing} />
       <Files />

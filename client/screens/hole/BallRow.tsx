@@ -1,4 +1,5 @@
 import { useState } from 'react'
+import type { CardScore } from '#core/card/card.ts'
 import { type HoleScore, holeKey, type PlayedHole } from '#core/card/score.ts'
 import type { Outing } from '#core/outing/outing.ts'
 import type { Results } from '#core/outing/results.ts'
@@ -20,24 +21,28 @@ interface Props {
   readonly ball: BallId
   readonly at: PlayedHole
   readonly isYou: boolean
+  /** True where this phone keeps the marker's record of the ball. */
+  readonly isMarked: boolean
   /** False on a phone that only watches. */
   readonly canScore: boolean
 }
 
 /** One player on this hole: strokes here, and the keys. */
-export function BallRow({ outing, results, ball, at, isYou, canScore }: Props) {
+export function BallRow({ outing, results, ball, at, isYou, isMarked, canScore }: Props) {
   const [isMore, setMore] = useState(false)
   const key = holeKey(at)
   const player = outing.balls.get(ball)?.name ?? ball
   const card = outing.cards.get(ball)
   const found = card?.scores.get(key) ?? { kind: 'none' as const }
   const level = results.cards.get(ball)?.levels.get(key) ?? outing.holes.get(at.hole)?.par ?? 4
-  const chosen = found.kind === 'one' ? found.score : null
+  const settled = found.kind === 'one' ? found.score : null
+  // The marker's keys show the marker's own record, so that it is not taken for written.
+  const chosen = isMarked && found.kind === 'one' ? markerScore(found) : settled
   const put = (score: HoleScore | null): void => {
     setMore(false)
     if (score === chosen) return
     if (found.kind === 'two' && score !== null) fire(chooseScore({ ball, ...at, score }))
-    else fire(enterScore({ ball, ...at, score }))
+    else fire(enterScore({ ball, ...at, score, isMarked }))
   }
   const shared = { player, chosen, candidates: candidatesOf(found) }
   return (
@@ -45,6 +50,10 @@ export function BallRow({ outing, results, ball, at, isYou, canScore }: Props) {
       <div className="ball-head">
         <h2>{player}</h2>
         {isYou && <span className="quiet">{say('you')}</span>}
+        {isMarked && <span className="quiet">{say('you-mark')}</span>}
+        {isMarked && chosen === null && settled !== null && (
+          <span className="quiet">{say('on-the-card', { score: formatScore(settled) })}</span>
+        )}
         {found.kind === 'two' && <TwoMark found={found} level={level} />}
         <Ticks strokes={strokesHere(outing, results, ball, key)} />
         {found.kind === 'two' && (
@@ -58,3 +67,6 @@ export function BallRow({ outing, results, ball, at, isYou, canScore }: Props) {
     </section>
   )
 }
+
+const markerScore = ({ entries }: Extract<CardScore, { kind: 'one' }>): HoleScore | null =>
+  entries.find(({ record }) => record === 'marker')?.score ?? null

@@ -55,6 +55,7 @@ export function HolePage({ log, outing, results, group, at }: Props) {
           ball={ball}
           at={at}
           isYou={ball === whose.ball}
+          isMarked={ball === whose.marks}
           canScore={canScore}
         />
       ))}

@@ -8,16 +8,18 @@ import type { Me } from '../../state/outing-store.ts'
 export interface Whose {
   readonly mode: 'all' | 'mine'
   readonly ball: BallId | null
+  /** The ball whose marker's record this phone keeps. */
+  readonly marks: BallId | null
 }
 
 function parseWhose(text: string | null): Whose | null {
-  const [mode, ball] = (text ?? '').split(' ')
+  const [mode, ball, marks] = (text ?? '').split(' ')
   if (mode !== 'all' && mode !== 'mine') return null
-  return { mode, ball: ball ? (ball as BallId) : null }
+  return { mode, ball: ball ? (ball as BallId) : null, marks: marks ? (marks as BallId) : null }
 }
 
-export const rememberWhose = (log: LogId, { mode, ball }: Whose): void =>
-  remember(`whose-${log}`, `${mode} ${ball ?? ''}`)
+export const rememberWhose = (log: LogId, { mode, ball, marks }: Whose): void =>
+  remember(`whose-${log}`, `${mode} ${ball ?? ''} ${marks ?? ''}`)
 
 /** The ball of the player whose name this phone gave. */
 function ballByName(outing: Outing | null, me: Me | null): BallId | null {
@@ -35,5 +37,5 @@ export function useWhose(log: LogId | null, outing: Outing | null, me: Me | null
     if (log) rememberWhose(log, whose)
     setChosen(whose)
   }
-  return [{ mode: chosen?.mode ?? 'all', ball }, choose]
+  return [{ mode: chosen?.mode ?? 'all', ball, marks: chosen?.marks ?? null }, choose]
 }

@@ -10,7 +10,7 @@ export function WhoAreYou({ log }: { readonly log: LogId }) {
   const outing = useOuting(store => store.outing)
   const [, go] = useLocation()
   const enter = (ball: BallId | null): void => {
-    if (ball) rememberWhose(log, { mode: 'all', ball })
+    if (ball) rememberWhose(log, { mode: 'all', ball, marks: null })
     go(tabPath(log, 'hole'))
   }
   return (

@@ -1,0 +1,37 @@
+import { own, rulesOfGolf, standard, type Words } from './word.ts'
+
+/** Certifying a card from two records. */
+export const cardWords = {
+  'certify-title': standard('Certification', `${rulesOfGolf}, rule 3.3b`),
+  'certify-hint': own('Player and marker stand by every hole. A score that changes is certified again.'),
+  'certify-phone': own('Who holds this phone'),
+  'certify-nobody': own('nobody here'),
+  'certify-marks': own('This phone keeps the marker’s record of'),
+  'certify-marks-nobody': own('nobody'),
+  'certify-marks-hint': own(
+    'Scores put in here for {player} then stand beside those on the card, and both have to agree.',
+  ),
+  'certify-marker-of': own('Marker of {player}'),
+  'certify-no-marker': own('not named'),
+  'certify-by-player': own('{player}: {state}'),
+  'certify-by-marker': own('Marker{marker}: {state}'),
+  'certify-stands': own('certified'),
+  'certify-fell': own('certified, but a score has changed since'),
+  'certify-not': own('not certified'),
+  'certify-whole': own('Certified by both.'),
+  'certify-as-player': own('Certify as {player}'),
+  'certify-as-marker': own('Certify {player} as marker'),
+  'certify-back-player': own('Take back {player}’s certification'),
+  'certify-back-marker': own('Take back the marker’s certification of {player}'),
+  'certify-first': own('Every hole needs one score first.'),
+  'certify-differs': own('Hole {hole}: card {card}, marker {marker}'),
+  'certify-differs-desk': own('Hole {hole}: card {card}, marker {marker}, desk {desk}'),
+  'certify-choose': own('{player} hole {hole}: {score}'),
+  'certify-changed': own('Hole {hole}: changed since certified by {who}'),
+  'certify-uncertified': own('Hole {hole}: not certified by {who}'),
+  'certify-player-word': own('the player'),
+  'certify-marker-word': own('the marker'),
+  'certify-blank': own('nothing'),
+  'you-mark': own('you mark'),
+  'on-the-card': own('card {score}'),
+} as const satisfies Words
