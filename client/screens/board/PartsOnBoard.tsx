@@ -1,7 +1,7 @@
 import type { PartLine, PartsResult } from '#core/formats/parts-result.ts'
 import type { Outing } from '#core/outing/outing.ts'
 import { sideName } from '../../parts/match-view.ts'
-import { say } from '../../words/say.ts'
+import { partTitle } from '../../parts/part-title.ts'
 import { MatchOnBoard } from './MatchOnBoard.tsx'
 import { ShareLines } from './SharesOnBoard.tsx'
 
@@ -20,8 +20,6 @@ export function PartsOnBoard({ outing, result }: { readonly outing: Outing; read
     </>
   )
 }
-
-const partTitle = ({ name, number }: PartLine): string => say(`part-${name}`, { n: number })
 
 function Tallies({ outing, part }: { readonly outing: Outing; readonly part: PartLine }) {
   return (

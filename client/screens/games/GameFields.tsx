@@ -4,7 +4,7 @@ import type { GameMethods as GameMethodValues } from '#core/formats/game-methods
 import { formatTable } from '#core/formats/table.ts'
 import { Choice } from '../../parts/Choice.tsx'
 import { Field } from '../../parts/Field.tsx'
-import type { Option } from '../../parts/Select.tsx'
+import { type Option, Select } from '../../parts/Select.tsx'
 import { say, type WordKey } from '../../words/say.ts'
 import { GameMethods } from './GameMethods.tsx'
 import { type GameDraft, recommendedPercent } from './game-draft.ts'
@@ -88,12 +88,14 @@ interface SideChoiceProps extends Pick<GameFieldsProps, 'format' | 'game' | 'onC
 
 function SideChoice({ format, game, options, onChange }: SideChoiceProps) {
   const isThere = options.some(({ value }) => value === String(game.sides))
-  return (
-    <Choice
-      label={say('game-sides', { game: say(format) })}
-      value={isThere ? String(game.sides) : (options[0]?.value ?? '')}
-      options={options}
-      onValue={value => onChange({ sides: Number(value) })}
-    />
-  )
+  const shared = {
+    label: say('game-sides', { game: say(format) }),
+    value: isThere ? String(game.sides) : (options[0]?.value ?? ''),
+    options,
+    onValue: (value: string) => onChange({ sides: Number(value) }),
+  }
+  return options.length > mostInSight ? <Select {...shared} /> : <Choice {...shared} />
 }
+
+/** More ways than these are a list to open. */
+const mostInSight = 6

@@ -1,4 +1,6 @@
 import { type FormatName, formatNames } from '#core/formats/format-names.ts'
+import { partsFormats } from '#core/formats/parts-formats.ts'
+import { shareFormats } from '#core/formats/share-formats.ts'
 import { formatTable } from '#core/formats/table.ts'
 import { type Named, waysToSide } from './sides.ts'
 
@@ -7,9 +9,9 @@ export const families = ['own-ball', 'pairs', 'one-ball', 'each', 'parts'] as co
 export type Family = (typeof families)[number]
 
 export function familyOf(format: FormatName): Family {
-  const { sides, settings } = formatTable[format]
-  if (settings.includes('presses')) return 'parts'
-  if (settings.includes('skins')) return 'each'
+  const { sides } = formatTable[format]
+  if (format in partsFormats) return 'parts'
+  if (format in shareFormats) return 'each'
   if (sides.players.min > 1) return 'one-ball'
   return (sides.balls.max ?? 2) > 1 ? 'pairs' : 'own-ball'
 }

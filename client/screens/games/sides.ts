@@ -21,11 +21,21 @@ export function waysToSide(format: FormatName, balls: readonly { readonly id: st
   const { count, balls: size, isOneAgainstSeveral } = formatTable[format].sides
   // A whole field has one way alone to play each for themselves.
   if (count.max === null && size.max === 1) return ids.length < count.min ? [] : [ids.map(id => [id])]
-  const all = sizesOf(count, size, ids.length)
-  const tuples = isOneAgainstSeveral ? all.filter(([smallest, next = 1]) => smallest === 1 && next > 1) : all
+  const tuples = sizesOf(count, size, ids.length).filter(sizes =>
+    isOneAgainstSeveral ? isOneAgainst(sizes) : count.max === null || isLevel(sizes),
+  )
   const most = Math.max(0, ...tuples.map(sumOf))
-  return tuples.filter(sizes => sumOf(sizes) === most).flatMap(sizes => waysToPart(ids, sizes))
+  // Of four, two may still play each other alone.
+  const isChosen = (sizes: readonly number[]) => sumOf(sizes) === most || (sizes.length === 2 && sumOf(sizes) === 2)
+  return tuples
+    .filter(isChosen)
+    .sort((a, b) => sumOf(b) - sumOf(a))
+    .flatMap(sizes => waysToPart(ids, sizes))
 }
+
+const isOneAgainst = ([smallest, next = 1]: readonly number[]): boolean => smallest === 1 && next > 1
+
+const isLevel = (sizes: readonly number[]): boolean => sizes.every(size => size === sizes[0])
 
 const sumOf = (numbers: readonly number[]): number => numbers.reduce((sum, each) => sum + each, 0)
 

@@ -8,12 +8,14 @@ interface Props {
   readonly outing: Outing
   readonly at: PlayedHole
   readonly match: MatchLine | null
+  /** Which game that is; null where there is one alone. */
+  readonly matchTitle: string | null
   /** Whose tee gives the length. */
   readonly player: Player | null
 }
 
 /** The hole's number, par, index and length, and how the match stands. */
-export function HoleHead({ outing, at, match, player }: Props) {
+export function HoleHead({ outing, at, match, matchTitle, player }: Props) {
   const hole = outing.holes.get(at.hole)
   const tee = player?.tee ? outing.tees.get(player.tee) : undefined
   const length = tee?.lengths?.byHole[at.hole - 1]
@@ -35,12 +37,18 @@ export function HoleHead({ outing, at, match, player }: Props) {
           </>
         )}
       </p>
-      {match && <MatchStand outing={outing} match={match} />}
+      {match && <MatchStand outing={outing} match={match} title={matchTitle} />}
     </div>
   )
 }
 
-function MatchStand({ outing, match }: { readonly outing: Outing; readonly match: MatchLine }) {
+interface StandProps {
+  readonly outing: Outing
+  readonly match: MatchLine
+  readonly title: string | null
+}
+
+function MatchStand({ outing, match, title }: StandProps) {
   const ahead = aheadIn(match)
   return (
     <p className="hole-match">
@@ -52,6 +60,12 @@ function MatchStand({ outing, match }: { readonly outing: Outing; readonly match
         </>
       )}
       {toPlayOf(match.state)}
+      {title && (
+        <>
+          <br />
+          {title}
+        </>
+      )}
     </p>
   )
 }

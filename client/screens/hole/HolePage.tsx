@@ -9,11 +9,12 @@ import { say } from '../../words/say.ts'
 import { OutingPage } from '../outing/OutingPage.tsx'
 import { BallRow } from './BallRow.tsx'
 import { HoleHead } from './HoleHead.tsx'
-import { holesOf, matchesShown, threeJustClosed } from './hole-view.ts'
+import { holesOf, threeJustClosed } from './hole-view.ts'
 import { More } from './More.tsx'
 import { News } from './News.tsx'
 import { OtherBalls } from './OtherBalls.tsx'
-import { OtherMatches } from './OtherMatches.tsx'
+import { OtherStands } from './OtherStands.tsx'
+import { standsOf } from './stands.ts'
 import { Turn } from './Turn.tsx'
 import { WhoseChoice } from './WhoseChoice.tsx'
 import { useWhose, type Whose } from './whose-scores.ts'
@@ -33,7 +34,8 @@ export function HolePage({ log, outing, results, group, at }: Props) {
   const scored = ballsScored(group, whose)
   const shown = whose.ball ?? group.balls[0]
   const canScore = me?.role === 'desk' || me?.role === 'scorer'
-  const [match, ...others] = matchesShown(results, group.balls)
+  const stands = standsOf(outing, results, group.balls, holeKey(at))
+  const first = stands.find(({ match }) => match !== null)
   const turn = (
     <Turn log={log} holes={holesOf(group)} at={at} closedThree={threeJustClosed(outing, results, scored, at)} />
   )
@@ -43,10 +45,11 @@ export function HolePage({ log, outing, results, group, at }: Props) {
       <HoleHead
         outing={outing}
         at={at}
-        match={match?.line ?? null}
+        match={first?.match ?? null}
+        matchTitle={stands.length > 1 ? (first?.title ?? null) : null}
         player={outing.players.get(outing.balls.get(shown ?? ('' as BallId))?.players[0] ?? ('' as never)) ?? null}
       />
-      <OtherMatches outing={outing} matches={others} />
+      <OtherStands stands={stands.filter(stand => stand !== first)} />
       {scored.map(ball => (
         <BallRow
           key={`${ball} ${holeKey(at)}`}

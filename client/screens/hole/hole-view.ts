@@ -1,6 +1,4 @@
 import { type HoleKey, type HoleScore, holeKey, type PlayedHole } from '#core/card/score.ts'
-import type { FormatName } from '#core/formats/format-names.ts'
-import type { MatchLine } from '#core/formats/game-result.ts'
 import type { Group, Outing } from '#core/outing/outing.ts'
 import type { Results, Three } from '#core/outing/results.ts'
 import type { BallId, GroupId } from '#core/values/ids.ts'
@@ -45,18 +43,6 @@ export function threeJustClosed(
 
 export const threeOf = (results: Results, ball: BallId, number: number): Three | null =>
   results.cards.get(ball)?.threes.find(three => three.number === number) ?? null
-
-/** A match as the hole page tells of it. */
-export interface MatchShown {
-  readonly format: FormatName
-  readonly line: MatchLine
-}
-
-/** The matches with one of these balls in them, in the order of the games. */
-export const matchesShown = (results: Results, balls: readonly BallId[]): readonly MatchShown[] =>
-  [...results.games.values()]
-    .flatMap(game => (game.kind === 'match' ? game.matches.map(line => ({ format: game.format, line })) : []))
-    .filter(({ line }) => line.sides.flat().some(ball => balls.includes(ball)))
 
 /** The keys round the level, in strokes from it. */
 export const keySteps = [-2, -1, 0, 1, 2] as const

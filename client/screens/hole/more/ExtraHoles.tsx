@@ -7,16 +7,16 @@ import { useWork } from '../../../parts/use-work.ts'
 import { act } from '../../../state/actions.ts'
 import { formatOrdinal } from '../../../words/figures.ts'
 import { say } from '../../../words/say.ts'
-import { matchesShown } from '../hole-view.ts'
 import type { MoreProps } from './MoreOnHole.tsx'
 
 /** Where a match is level after the last hole that there is: one hole more. */
 export function ExtraHoles({ outing, results, group, at }: MoreProps) {
   const holes = [...group.round, ...group.extra]
   const isLast = holes.at(-1)?.hole === at.hole && holes.at(-1)?.lap === at.lap
-  const isLevel = matchesShown(results, group.balls).some(
-    ({ line: { state } }) =>
-      state.toPlay === 0 && state.lead === 0 && (state.result === null || state.result.kind === 'halved'),
+  const matches = [...results.games.values()].flatMap(game => (game.kind === 'match' ? game.matches : []))
+  const ours = matches.filter(({ sides }) => sides.flat().some(ball => group.balls.includes(ball)))
+  const isLevel = ours.some(
+    ({ state }) => state.toPlay === 0 && state.lead === 0 && (state.result === null || state.result.kind === 'halved'),
   )
   const next = nextHole(group)
   const [chosen, setChosen] = useState<number | null>(null)

@@ -28,7 +28,7 @@ export function MatchMore(props: MoreProps) {
   const [chosenGame, setGame] = useState<GameId | null>(null)
   const [chosenMatch, setMatch] = useState(0)
   const games = outing.games.flatMap(game => {
-    const matches = matchesAt(game, results.games.get(game.id), holeKey(at)).filter(sides =>
+    const matches = matchesAt(results.games.get(game.id), holeKey(at)).filter(sides =>
       sides.flat().some(ball => group.balls.includes(ball)),
     )
     return matches.length === 0 ? [] : [{ game, matches }]

@@ -40,6 +40,12 @@ describe('the ways to make sides', () => {
     expect(waysToSide('best-ball-match', balls.slice(0, 2))).toEqual([])
   })
 
+  test('are level where two sides or more meet: pairs, or two alone', () => {
+    const sizes = waysToSide('nassau', balls).map(sides => sides.map(side => side.length).join(' v '))
+    expect(sizes).toEqual([...Array(3).fill('2 v 2'), ...Array(6).fill('1 v 1')])
+    expect(new Set(waysToSide('six-threes-match', balls).map(sides => sides.length))).toEqual(new Set([2, 4]))
+  })
+
   test('are read with every side named', () => {
     expect(
       sidesWords(balls, [
@@ -74,5 +80,8 @@ describe('the formats to choose from', () => {
   test('lie in families of the trade', () => {
     expect(familyOf('stableford')).toBe('own-ball')
     expect(familyOf('four-ball-match')).toBe('pairs')
+    expect(familyOf('foursomes-match')).toBe('one-ball')
+    expect(familyOf('skins')).toBe('each')
+    expect(familyOf('nassau')).toBe('parts')
   })
 })

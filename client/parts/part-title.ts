@@ -1,0 +1,5 @@
+import type { PartLine } from '#core/formats/parts-result.ts'
+import { say } from '../words/say.ts'
+
+/** "Front nine", "Press 2", "Three 4" */
+export const partTitle = ({ name, number }: PartLine): string => say(`part-${name}`, { n: number })
