@@ -60,7 +60,12 @@ const settledScore = ({
 })
 
 /** Individual stroke play with a handicap, in every form. */
-const individualStrokePlay: ReadonlySet<FormatName> = new Set(['stroke-play-net', 'stableford'])
+const individualStrokePlay: ReadonlySet<FormatName> = new Set([
+  'stroke-play-net',
+  'maximum-score-net',
+  'stableford',
+  'par-bogey',
+])
 
 /** Advice for the games whose allowance may follow the size of the field. */
 export const allowanceAdvice = ({ games }: Outing): SettledAllowanceAdvice[] =>
