@@ -3,15 +3,18 @@ import { createServer, type Server as HttpServer, type RequestListener } from 'n
 import { createServer as createTlsServer } from 'node:https'
 import type { AddressInfo } from 'node:net'
 import type { Logger } from 'pino'
+import { createDoor, type Place } from './access/door.ts'
 import { networkAddresses, outsideUrl } from './greeting.ts'
 import { createAddressOf } from './http/address.ts'
 import { createHttpApp } from './http/http-app.ts'
 import { createOriginCheck } from './http/origin.ts'
+import { createAsking } from './live/asking.ts'
 import { type Clock, systemClock } from './live/clock.ts'
 import { createDispatch } from './live/dispatch.ts'
 import { createLimiter, defaultLimits, type LimiterOptions } from './live/limiter.ts'
 import { createRoom } from './live/room.ts'
 import { connectSockets, createSockets, tellSockets } from './live/socket.ts'
+import { createWelcome, mayLetIn } from './live/welcome.ts'
 import { StartFault } from './start-fault.ts'
 import { openSqliteStore } from './store/sqlite.ts'
 
@@ -57,14 +60,19 @@ export async function createApp(options: AppOptions): Promise<App> {
   const isOwnOrigin = createOriginCheck(publicUrl)
   const sockets = createSockets({ http, isOwnOrigin })
   const room = createRoom({ store, clock, tellMany: tellSockets(sockets), failed })
-  const dispatch = createDispatch({ room, limiter: createLimiter(options.limits ?? defaultLimits), failed })
+  const limiter = createLimiter(options.limits ?? defaultLimits)
+  const door = createDoor(clock.now)
+  const changed = ({ log, group }: Place) => room.asked(log, actor => mayLetIn(actor, group))
+  const welcome = createWelcome({ door, store, weigh: room.weigh, changed })
+  const dispatch = createDispatch({ room, welcome, limiter, failed })
+  const asking = createAsking({ door, limiter, changed, failed })
   connectSockets(sockets, room, dispatch, addressOf)
   const isSecure = tls !== null || (publicUrl?.startsWith('https:') ?? false)
   const { clientFolder, host } = options
   const portTaken = () => (http.address() as AddressInfo).port
   const outside = () => outsideUrl({ host, port: portTaken(), isTls: tls !== null, publicUrl }, networkAddresses())
   const page = { isSecure, clientFolder, outsideUrl: outside }
-  listener = createHttpApp({ room, dispatch, store, logger, isOwnOrigin, addressOf, ...page })
+  listener = createHttpApp({ room, dispatch, asking, store, logger, isOwnOrigin, addressOf, ...page })
 
   let closing: Promise<void> | null = null
   const close = async () => {

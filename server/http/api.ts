@@ -4,6 +4,7 @@ import type { WireFault } from '#shared/messages/fault.ts'
 import type { SnapshotAnswer } from '#shared/messages/snapshot.ts'
 import { protocolVersion } from '#shared/protocol.ts'
 import type { Shown } from '../access/shown.ts'
+import type { AskEvent, Asking } from '../live/asking.ts'
 import { type Dispatch, fault } from '../live/dispatch.ts'
 import type { Room } from '../live/room.ts'
 import { shownOfRequest } from './hello-of-request.ts'
@@ -19,16 +20,24 @@ const statusOfFault: Readonly<Record<WireFault['code'], number>> = {
 export const sendFault = (response: Response, code: WireFault['code'], path: string): void =>
   void response.status(statusOfFault[code]).json(fault(code, path))
 
+/** What is no fault is an answer. */
+function sendAnswer(response: Response, answered: unknown): void {
+  const { kind, code, path } = answered as WireFault
+  if (kind === 'fault') sendFault(response, code, path)
+  else response.json(answered)
+}
+
 export interface ApiOptions {
   readonly room: Room
   readonly dispatch: Dispatch
+  readonly asking: Asking
   readonly addressOf: (request: Request) => string
   /** Where phones reach this server. */
   readonly outsideUrl: () => string | null
 }
 
 /** The same messages by HTTP, for networks that block web sockets; what is no fault is answered with 200. */
-export function createApi({ room, dispatch, addressOf, outsideUrl }: ApiOptions): Router {
+export function createApi({ room, dispatch, asking, addressOf, outsideUrl }: ApiOptions): Router {
   const router = Router()
   const json = express.json({ limit: limits.frameBytes, type: () => true })
   router.use((_request, response, next) => {
@@ -42,11 +51,12 @@ export function createApi({ room, dispatch, addressOf, outsideUrl }: ApiOptions)
       const shown = shownOfRequest(request)
       if (!shown.ok) return sendFault(response, 'wrong shape', shown.error)
       const caller = { shown: shown.value, address: addressOf(request), link: null }
-      const answered = (await dispatch(caller, event, messageOf(request))) as { kind?: string }
-      if (answered.kind !== 'fault') return void response.json(answered)
-      const { code, path } = answered as WireFault
-      sendFault(response, code, path)
+      sendAnswer(response, await dispatch(caller, event, messageOf(request)))
     }
+  const askingAnswer =
+    (event: AskEvent): RequestHandler =>
+    async (request, response) =>
+      sendAnswer(response, await asking(addressOf(request), event, request.body))
 
   router.get('/probe', (_request, response) => {
     response.json({ product: 'six-threes', protocol: protocolVersion, outsideUrl: outsideUrl() })
@@ -62,6 +72,22 @@ export function createApi({ room, dispatch, addressOf, outsideUrl }: ApiOptions)
     json,
     answer('exchange', request => request.body),
   )
+  for (const event of ['words', 'admit'] as const) {
+    router.post(
+      `/logs/:log/${event}`,
+      json,
+      answer(event, request => request.body),
+    )
+  }
+  router.get(
+    '/logs/:log/askers',
+    answer('askers', request => request.query),
+  )
+  router.get(
+    '/logs/:log/offers',
+    answer('offers', request => request.query),
+  )
+  for (const event of ['ask', 'wait'] as const) router.post(`/${event}`, json, askingAnswer(event))
   router.get('/logs/:log/snapshot', snapshotHandler(room))
   router.use((_request, response) => {
     response.status(404).json(fault('wrong shape', 'path'))

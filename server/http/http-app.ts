@@ -2,6 +2,7 @@ import type { IncomingMessage } from 'node:http'
 import compression from 'compression'
 import express, { type ErrorRequestHandler, type Express } from 'express'
 import type { Logger } from 'pino'
+import type { Asking } from '../live/asking.ts'
 import type { Dispatch } from '../live/dispatch.ts'
 import type { Room } from '../live/room.ts'
 import type { Store } from '../store/store.ts'
@@ -13,6 +14,7 @@ import { securityHeaders } from './security.ts'
 export interface HttpOptions {
   readonly room: Room
   readonly dispatch: Dispatch
+  readonly asking: Asking
   readonly store: Store
   readonly logger: Logger
   readonly isSecure: boolean

@@ -1,14 +1,19 @@
 import type * as z from 'zod/mini'
+import { type Admit, admitSchema } from '#shared/messages/admit.ts'
+import { askersSchema } from '#shared/messages/askers.ts'
 import { type Exchange, exchangeSchema } from '#shared/messages/exchange.ts'
 import type { WireFault } from '#shared/messages/fault.ts'
 import { type Follow, followSchema } from '#shared/messages/follow.ts'
+import { offersSchema } from '#shared/messages/offers.ts'
 import { type Pull, pullSchema } from '#shared/messages/pull.ts'
 import { type Push, pushSchema } from '#shared/messages/push.ts'
+import { type AllotWords, wordsSchema } from '#shared/messages/words.ts'
 import { pathOfIssue } from '#shared/op.ts'
 import type { Shown } from '../access/shown.ts'
 import type { Limiter } from './limiter.ts'
 import type { Link } from './link.ts'
 import type { Room } from './room.ts'
+import type { Welcome } from './welcome.ts'
 
 /** Every message a phone can send, with its schema; one that is missing here does not exist. */
 export const upSchemas = {
@@ -16,6 +21,10 @@ export const upSchemas = {
   pull: pullSchema,
   exchange: exchangeSchema,
   push: pushSchema,
+  words: wordsSchema,
+  askers: askersSchema,
+  admit: admitSchema,
+  offers: offersSchema,
 } as const
 export type UpEvent = keyof typeof upSchemas
 
@@ -32,6 +41,7 @@ export const fault = (code: WireFault['code'], path: string): WireFault => ({ ki
 
 export interface DispatchOptions {
   readonly room: Room
+  readonly welcome: Welcome
   readonly limiter: Limiter
   readonly failed: (error: unknown) => void
 }
@@ -39,10 +49,10 @@ export interface DispatchOptions {
 /** The one way in: every message is checked, counted, handled, and answered once, whatever it is. */
 export type Dispatch = (caller: Caller, event: string, message: unknown) => Promise<unknown>
 
-export function createDispatch({ room, limiter, failed }: DispatchOptions): Dispatch {
+export function createDispatch({ room, welcome, limiter, failed }: DispatchOptions): Dispatch {
   const answer = async (caller: Caller, event: UpEvent, message: unknown): Promise<unknown> => {
     if (!(await limiter.takeMessage(nameOf(caller.shown)))) return busyAnswer(event, message)
-    const answered = await ask(room, caller, event, message)
+    const answered = await ask({ room, welcome }, caller, event, message)
     if (!isStranger(answered) || (await limiter.takeStranger(caller.address))) return answered
     return { kind: 'stranger', why: 'busy' }
   }
@@ -59,7 +69,10 @@ export function createDispatch({ room, limiter, failed }: DispatchOptions): Disp
   }
 }
 
-function ask(room: Room, { shown, link }: Caller, event: UpEvent, message: unknown): Promise<unknown> {
+type Rooms = Pick<DispatchOptions, 'room' | 'welcome'>
+
+function ask({ room, welcome }: Rooms, caller: Caller, event: UpEvent, message: unknown): Promise<unknown> {
+  const { shown, link } = caller
   switch (event) {
     case 'follow':
       return link ? room.follow(link, message as Follow) : Promise.resolve(fault('wrong shape', 'event'))
@@ -69,6 +82,14 @@ function ask(room: Room, { shown, link }: Caller, event: UpEvent, message: unkno
       return room.exchange(shown, message as Exchange)
     case 'push':
       return room.push(shown, message as Push)
+    case 'words':
+      return welcome.words(shown, message as AllotWords)
+    case 'askers':
+      return welcome.askers(shown)
+    case 'admit':
+      return welcome.admit(shown, message as Admit)
+    case 'offers':
+      return room.offers(shown)
   }
 }
 

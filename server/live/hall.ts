@@ -1,6 +1,7 @@
 import type { DeviceId, GroupId } from '#core/values/ids.ts'
 import type { Feed, StoredOp } from '#shared/messages/feed.ts'
 import type { Offered, Tell } from '#shared/messages/tell.ts'
+import type { Actor } from '#shared/roles.ts'
 import { type FeedEnds, groupOfFeed } from '../store/store.ts'
 import type { Clock } from './clock.ts'
 import type { Link, TellMany } from './link.ts'
@@ -16,7 +17,8 @@ export interface News {
 
 interface Follower {
   readonly feeds: ReadonlySet<Feed>
-  isDesk: boolean
+  /** Null for a guest. */
+  actor: Actor | null
   /** What came while its answer was being made; null once it listens. */
   held: Tell[] | null
 }
@@ -24,13 +26,15 @@ interface Follower {
 /** The phones that follow one log, and what they have been told. */
 export interface Hall {
   /** From here on the link misses nothing of these feeds; it hears of it once it is released. */
-  admit(link: Link, feeds: readonly Feed[], isDesk: boolean): void
+  admit(link: Link, feeds: readonly Feed[], actor: Actor | null): void
   release(link: Link): void
   leave(link: Link): void
   links(): readonly Link[]
-  setDesk(link: Link, isDesk: boolean): void
+  setActor(link: Link, actor: Actor | null): void
   note(news: News): void
   offer(message: Offered): void
+  /** To those whom it concerns. */
+  asked(concerns: (actor: Actor) => boolean): void
   /** Up to where a feed may be read so that the next tell joins on. */
   toldUpTo(feed: Feed): number
   tellGroups(): void
@@ -94,9 +98,9 @@ export function createHall(ends: FeedEnds, clock: Clock, tellMany: TellMany): Ha
   }
 
   return {
-    admit(link, feeds, isDesk) {
+    admit(link, feeds, actor) {
       partOlder(followers, link)
-      followers.set(link, { feeds: new Set(feeds), isDesk, held: [] })
+      followers.set(link, { feeds: new Set(feeds), actor, held: [] })
     },
     release(link) {
       const follower = followers.get(link)
@@ -107,9 +111,9 @@ export function createHall(ends: FeedEnds, clock: Clock, tellMany: TellMany): Ha
     },
     leave: link => void followers.delete(link),
     links: () => [...followers.keys()],
-    setDesk(link, isDesk) {
+    setActor(link, actor) {
       const follower = followers.get(link)
-      if (follower) follower.isDesk = isDesk
+      if (follower) follower.actor = actor
     },
     note(news) {
       const seq = news.op[0]
@@ -124,7 +128,10 @@ export function createHall(ends: FeedEnds, clock: Clock, tellMany: TellMany): Ha
       cancelBoard ??= clock.after(Math.max(0, nextBoardAt - clock.now()), tellAll)
     },
     offer(message) {
-      for (const [link, { isDesk, held }] of followers) if (isDesk && !held) link.offered(message)
+      for (const [link, { actor, held }] of followers) if (actor?.role === 'desk' && !held) link.offered(message)
+    },
+    asked(concerns) {
+      for (const [link, { actor, held }] of followers) if (actor && concerns(actor) && !held) link.asked({})
     },
     toldUpTo: feed => (feed === 'all' ? toldAll : Number.MAX_SAFE_INTEGER),
     tellGroups,

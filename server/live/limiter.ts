@@ -5,24 +5,44 @@ export interface LimiterOptions {
   readonly messagesPerSecond: number
   /** Strangers' questions from one address in a minute. Phones that are known never count: a field shares an address. */
   readonly strangersPerMinute: number
+  /** Wrong words from one address in a minute, more than a field mistypes; right ones never count. */
+  readonly wrongWordsPerMinute: number
 }
 
-export const defaultLimits: LimiterOptions = { messagesPerSecond: 50, strangersPerMinute: 600 }
+export const defaultLimits: LimiterOptions = {
+  messagesPerSecond: 50,
+  strangersPerMinute: 600,
+  wrongWordsPerMinute: 200,
+}
 
 export interface Limiter {
   /** False when this phone has sent too much in this second. */
   takeMessage(phone: string): Promise<boolean>
   /** False when too many strangers have asked from this address. */
   takeStranger(address: string): Promise<boolean>
+  /** False once too many wrong words have come from this address. */
+  mayGuess(address: string): Promise<boolean>
+  /** Counts wrong words. */
+  takeGuess(address: string): Promise<boolean>
 }
 
-export function createLimiter({ messagesPerSecond, strangersPerMinute }: LimiterOptions = defaultLimits): Limiter {
-  const messages = new RateLimiterMemory({ points: messagesPerSecond, duration: 1 })
-  const strangers = new RateLimiterMemory({ points: strangersPerMinute, duration: 60 })
+/** Whoever has one address of IPv6 has a whole network of 2^64. */
+export const networkOf = (address: string): string =>
+  address.includes(':') && !address.startsWith('::ffff:') ? address.split(':').slice(0, 4).join(':') : address
+
+export function createLimiter(options: LimiterOptions = defaultLimits): Limiter {
+  const messages = new RateLimiterMemory({ points: options.messagesPerSecond, duration: 1 })
+  const strangers = new RateLimiterMemory({ points: options.strangersPerMinute, duration: 60 })
+  const guesses = new RateLimiterMemory({ points: options.wrongWordsPerMinute, duration: 60 })
   const take = (limiter: RateLimiterMemory, key: string) =>
     limiter.consume(key).then(
       () => true,
       () => false,
     )
-  return { takeMessage: phone => take(messages, phone), takeStranger: address => take(strangers, address) }
+  return {
+    takeMessage: phone => take(messages, phone),
+    takeStranger: address => take(strangers, address),
+    mayGuess: async address => ((await guesses.get(networkOf(address)))?.remainingPoints ?? 1) > 0,
+    takeGuess: address => take(guesses, networkOf(address)),
+  }
 }

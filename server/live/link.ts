@@ -1,3 +1,4 @@
+import type { Asked } from '#shared/messages/askers.ts'
 import type { Offered, Parting, Tell } from '#shared/messages/tell.ts'
 import type { Shown } from '../access/shown.ts'
 
@@ -6,6 +7,7 @@ export interface Link {
   readonly shown: Shown
   tell(message: Tell): void
   offered(message: Offered): void
+  asked(message: Asked): void
   /** Says why, and ends. */
   part(why: Parting['why']): void
 }

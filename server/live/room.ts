@@ -2,10 +2,12 @@ import type { LogId } from '#core/values/ids.ts'
 import type { Exchange, Exchanged } from '#shared/messages/exchange.ts'
 import type { Feed } from '#shared/messages/feed.ts'
 import type { Follow, Followed } from '#shared/messages/follow.ts'
+import type { OffersAnswer } from '#shared/messages/offers.ts'
 import type { Pull, Pulled } from '#shared/messages/pull.ts'
 import type { Push, Pushed } from '#shared/messages/push.ts'
 import type { SnapshotAnswer } from '#shared/messages/snapshot.ts'
-import type { Parting } from '#shared/messages/tell.ts'
+import type { Offered, Parting } from '#shared/messages/tell.ts'
+import type { Actor } from '#shared/roles.ts'
 import type { Shown } from '../access/shown.ts'
 import { type Weight, weigh } from '../access/weigh.ts'
 import type { LogHead, Store } from '../store/store.ts'
@@ -31,6 +33,10 @@ export interface Room {
   exchange(shown: Shown, message: Exchange): Promise<Exchanged>
   push(shown: Shown, message: Push): Promise<Pushed>
   snapshot(shown: Shown): Promise<SnapshotAnswer>
+  offers(shown: Shown): Promise<OffersAnswer>
+  weigh(shown: Shown): Promise<Weight>
+  /** Tells those whom it concerns that somebody asks to be let in, or no longer does. */
+  asked(log: LogId, concerns: (actor: Actor) => boolean): void
   leave(link: Link): void
   /** Deletes a log for good; its links are cut. */
   bury(log: LogId): Promise<void>
@@ -38,7 +44,8 @@ export interface Room {
   close(why: Parting['why']): void
 }
 
-const isDesk = (weight: Weight): boolean => weight.kind === 'member' && weight.actor.role === 'desk'
+const actorOf = (weight: Weight): Actor | null => (weight.kind === 'member' ? weight.actor : null)
+const isDesk = (weight: Weight): boolean => actorOf(weight)?.role === 'desk'
 
 type Known = { readonly weight: Exclude<Weight, { kind: 'stranger' }>; readonly head: LogHead }
 type Stranger = Extract<Weight, { kind: 'stranger' }>
@@ -67,7 +74,7 @@ export function createRoom({ store, clock, tellMany = tellEach, failed = () => {
   const recheck = async (log: LogId): Promise<void> => {
     for (const link of halls.find(log)?.links() ?? []) {
       const weight = await weightOf(link.shown)
-      if (weight.kind !== 'stranger') halls.find(log)?.setDesk(link, isDesk(weight))
+      if (weight.kind !== 'stranger') halls.find(log)?.setActor(link, actorOf(weight))
       else if (weight.why !== 'busy') cut(link, weight.why === 'deleted' ? 'deleted' : 'voided')
     }
   }
@@ -84,9 +91,11 @@ export function createRoom({ store, clock, tellMany = tellEach, failed = () => {
   const upToOf = (log: LogId, feed: Feed): number => halls.find(log)?.toldUpTo(feed) ?? Number.MAX_SAFE_INTEGER
 
   const showOffers = async (link: Link): Promise<void> => {
-    const offers = await store.offersOf(link.shown.log)
-    if (offers.length > 0) link.offered({ ops: offers.map(({ text, carrier }) => ({ text, carrier })) })
+    const ops = await offersFor(link.shown.log)
+    if (ops.length > 0) link.offered({ ops })
   }
+  const offersFor = async (log: LogId): Promise<Offered['ops']> =>
+    (await store.offersOf(log)).map(({ text, carrier }) => ({ text, carrier }))
 
   const pushDeps: PushDeps = {
     store,
@@ -110,7 +119,7 @@ export function createRoom({ store, clock, tellMany = tellEach, failed = () => {
       hall.admit(
         link,
         feeds.map(({ feed }) => feed),
-        isDesk(found.weight),
+        actorOf(found.weight),
       )
       const head = await store.headOf(log)
       if (head === null || head === 'deleted') return { kind: 'stranger', why: 'log unknown' }
@@ -146,6 +155,13 @@ export function createRoom({ store, clock, tellMany = tellEach, failed = () => {
       if (!('head' in found)) return found
       return folds.snapshot(shown.log, found.head.era, Math.min(found.head.seq, upToOf(shown.log, 'all')))
     },
+    async offers(shown) {
+      const found = await look(shown)
+      if (!('head' in found)) return found
+      return { kind: 'offers', ops: isDesk(found.weight) ? await offersFor(shown.log) : [] }
+    },
+    weigh: weightOf,
+    asked: (log, concerns) => halls.find(log)?.asked(concerns),
     leave,
     async bury(log) {
       await store.bury(log, clock.now())

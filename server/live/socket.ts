@@ -93,6 +93,7 @@ function linkOf(socket: PhoneSocket): SocketLink {
       if (dropIfSlow(link)) socket.emit('tell', message)
     },
     offered: message => void socket.emit('offered', message),
+    asked: message => void socket.emit('asked', message),
     part(why) {
       socket.emit('parting', { why })
       socket.disconnect(true)

@@ -11,7 +11,7 @@ const app = await createApp({
   dataFolder: mkdtempSync(join(tmpdir(), 'six-threes-')),
   clientFolder: 'dist/client',
   logger: pino({ level: 'error' }, pino.destination(2)),
-  limits: { messagesPerSecond: 1_000_000, strangersPerMinute: 1_000_000 },
+  limits: { messagesPerSecond: 1_000_000, strangersPerMinute: 1_000_000, wrongWordsPerMinute: 1_000_000 },
 })
 console.log(JSON.stringify({ port: app.port }))
 process.on('SIGTERM', () => {

@@ -3,16 +3,21 @@ import { fileURLToPath } from 'node:url'
 import { describe, expect, it } from 'vitest'
 import * as z from 'zod/mini'
 import { factSchemas } from '#shared/facts.ts'
+import * as admit from '#shared/messages/admit.ts'
+import * as ask from '#shared/messages/ask.ts'
+import * as askers from '#shared/messages/askers.ts'
 import * as exchange from '#shared/messages/exchange.ts'
 import * as fault from '#shared/messages/fault.ts'
 import * as feed from '#shared/messages/feed.ts'
 import * as follow from '#shared/messages/follow.ts'
 import * as hello from '#shared/messages/hello.ts'
+import * as offers from '#shared/messages/offers.ts'
 import * as pull from '#shared/messages/pull.ts'
 import * as push from '#shared/messages/push.ts'
 import * as snapshot from '#shared/messages/snapshot.ts'
 import * as tell from '#shared/messages/tell.ts'
 import * as verdict from '#shared/messages/verdict.ts'
+import * as words from '#shared/messages/words.ts'
 import { opSchema } from '#shared/op.ts'
 import { plainOutingSchema } from '#shared/plain-outing.ts'
 import { settleOutputSchema } from '#shared/settle-output.ts'
@@ -27,16 +32,21 @@ const schemasIn = (module: Readonly<Record<string, unknown>>): Record<string, z.
   )
 
 const wire: Readonly<Record<string, Readonly<Record<string, z.core.$ZodType>>>> = {
+  admit: schemasIn(admit),
+  ask: schemasIn(ask),
+  askers: schemasIn(askers),
   exchange: schemasIn(exchange),
   fault: schemasIn(fault),
   feed: schemasIn(feed),
   follow: schemasIn(follow),
   hello: schemasIn(hello),
+  offers: schemasIn(offers),
   pull: schemasIn(pull),
   push: schemasIn(push),
   snapshot: schemasIn(snapshot),
   tell: schemasIn(tell),
   verdict: schemasIn(verdict),
+  words: schemasIn(words),
   op: { opSchema },
   facts: factSchemas,
 }

@@ -1,6 +1,7 @@
 import { matchStrokesMethods } from '#core/handicap/match-strokes.ts'
 import type { FactKind } from '#core/outing/facts.ts'
 import type { Json } from '#core/values/json.ts'
+import type { AskEvent } from '#server/live/asking.ts'
 import type { UpEvent } from '#server/live/dispatch.ts'
 
 const hash = 'a'.repeat(64)
@@ -12,6 +13,16 @@ export const messageExamples: Readonly<Record<UpEvent, Json>> = {
   pull: { feed: 'all', after: 1 },
   exchange: { feed: 'all', here: [['alder', [[1, 2]]]] },
   push: { ops: ['{}'] },
+  words: { group: 'a' },
+  askers: {},
+  admit: { asker: 'rowan', invite: { id: 'd', secret: 's'.repeat(22) } },
+  offers: {},
+}
+
+/** The same of what a phone says that is in nowhere. */
+export const askExamples: Readonly<Record<AskEvent, Json>> = {
+  ask: { words: 'meadow lantern river', name: 'Rowan' },
+  wait: { ticket: 't'.repeat(22) },
 }
 
 interface FactExample {
@@ -68,7 +79,7 @@ export const factExamples: Readonly<Record<FactKind, FactExample>> = {
   gameNineHoleIndex: { key: 'game/match/nine-hole-index', values: ['half-index-unrounded'] },
   gameMatchStrokes: { key: 'game/match/match-strokes', values: [matchStrokesMethods[0]] },
   gameSideStrokes: { key: 'game/match/side-strokes', values: ['half-of-difference'] },
-  gameHandicapShares: { key: 'game/match/handicap-shares', values: [[60, 40]] },
+  gameHandicapShares: { key: 'game/match/handicap-shares', values: [[[60, 40]]] },
   gameMixedTees: { key: 'game/match/mixed-tees', values: ['one-tee-par'] },
   gameCountingBalls: { key: 'game/match/counting-balls', values: [[1, 2, 3]] },
   gameMaximumScore: {

@@ -3,6 +3,7 @@ import * as z from 'zod/mini'
 import { type FactKind, roles } from '#core/outing/facts.ts'
 import { factKinds } from '#core/outing/keys.ts'
 import { canonicalJson, type Json } from '#core/values/json.ts'
+import { type AskEvent, askSchemas } from '#server/live/asking.ts'
 import { type UpEvent, upSchemas } from '#server/live/dispatch.ts'
 import { factSchemas } from '#shared/facts.ts'
 import { limits } from '#shared/limits.ts'
@@ -11,7 +12,7 @@ import { isTooDeep, opSchema, parseOp } from '#shared/op.ts'
 import { connect, headersOf, openLine, startApp } from '#tests/server/support/app.ts'
 import { fact, inviteFact, makeInvite, makePhone, type Phone, score } from '#tests/server/support/phone.ts'
 import { openContent } from './content.ts'
-import { factExamples, messageExamples } from './examples.ts'
+import { askExamples, factExamples, messageExamples } from './examples.ts'
 import { type JsonSchema, mutantsOf } from './mutants.ts'
 
 const schemaOf = (schema: z.ZodMiniType): JsonSchema => z.toJSONSchema(schema, { io: 'input' }) as JsonSchema
@@ -37,6 +38,10 @@ describe('the examples', () => {
     expect(Object.keys(messageExamples).sort()).toEqual(Object.keys(upSchemas).sort())
     for (const [event, example] of Object.entries(messageExamples)) {
       expect([event, upSchemas[event as UpEvent].safeParse(example).success]).toEqual([event, true])
+    }
+    expect(Object.keys(askExamples).sort()).toEqual(Object.keys(askSchemas).sort())
+    for (const [event, example] of Object.entries(askExamples)) {
+      expect([event, askSchemas[event as AskEvent].safeParse(example).success]).toEqual([event, true])
     }
   })
 
@@ -74,6 +79,8 @@ describe('a wrong message', () => {
   it.each([
     ['push', 'ops'],
     ['exchange', 'exchange'],
+    ['words', 'words'],
+    ['admit', 'admit'],
   ] as const)('is answered so by HTTP as well: %s', async (event, place) => {
     const { app, alder, unchanged } = await startRound()
     for (const { name, value, path } of mutantsOf(schemaOf(upSchemas[event]), messageExamples[event])) {
@@ -82,6 +89,18 @@ describe('a wrong message', () => {
       const answer = await fetch(`${app.url}/api/logs/quillmoor/${place}`, { method: 'POST', headers, body })
       const { kind, path: named } = (await answer.json()) as { kind: string; path: string }
       // A body that is neither a list nor an object is no JSON to the reader of bodies.
+      const isBody = typeof value === 'object' && value !== null
+      expect([name, answer.status, kind, named]).toEqual([name, 400, 'fault', isBody ? path : ''])
+      unchanged()
+    }
+  })
+
+  it.each(Object.keys(askSchemas) as AskEvent[])('is answered so to a phone that is in nowhere: %s', async event => {
+    const { app, unchanged } = await startRound()
+    for (const { name, value, path } of mutantsOf(schemaOf(askSchemas[event]), askExamples[event])) {
+      const headers = { 'content-type': 'application/json' }
+      const answer = await fetch(`${app.url}/api/${event}`, { method: 'POST', headers, body: JSON.stringify(value) })
+      const { kind, path: named } = (await answer.json()) as { kind: string; path: string }
       const isBody = typeof value === 'object' && value !== null
       expect([name, answer.status, kind, named]).toEqual([name, 400, 'fault', isBody ? path : ''])
       unchanged()

@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest'
+import { protocolVersion } from '#shared/protocol.ts'
 import { headersOf, openLine, type RunningApp, startApp } from '#tests/server/support/app.ts'
 import { fact, inviteFact, makeInvite, makePhone, type Phone, score } from '#tests/server/support/phone.ts'
 
@@ -129,7 +130,7 @@ describe('the server', () => {
     const app = await startApp()
     expect(await (await fetch(`${app.url}/api/probe`)).json()).toEqual({
       product: 'six-threes',
-      protocol: 1,
+      protocol: protocolVersion,
       outsideUrl: null,
     })
     const health = await fetch(`${app.url}/healthz`)

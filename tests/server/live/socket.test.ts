@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest'
+import { defaultLimits } from '#server/live/limiter.ts'
 import { connect, openLine, startApp, until } from '#tests/server/support/app.ts'
 import { fact, inviteFact, makeInvite, makePhone, score } from '#tests/server/support/phone.ts'
 
@@ -82,7 +83,7 @@ describe('a socket', () => {
   })
 
   it('that sends too much in a second is asked to come again, and nothing is lost', async () => {
-    const app = await startApp({ limits: { messagesPerSecond: 5, strangersPerMinute: 1_000 } })
+    const app = await startApp({ limits: { ...defaultLimits, messagesPerSecond: 5 } })
     const alder = makePhone('alder')
     const line = await connect(app.url, alder)
     const ops = [alder.op([alder.keyFact('desk')]), ...Array.from({ length: 9 }, () => alder.op([score('a', 4)]))]
@@ -92,7 +93,7 @@ describe('a socket', () => {
   })
 
   it('of a stranger who asks too often hears nothing more; a known phone of that address does', async () => {
-    const app = await startApp({ limits: { messagesPerSecond: 1_000, strangersPerMinute: 3 } })
+    const app = await startApp({ limits: { ...defaultLimits, strangersPerMinute: 3 } })
     const alder = makePhone('alder')
     const line = await connect(app.url, alder)
     await line.ask('push', { ops: [alder.op([alder.keyFact('desk')])] })

@@ -24,7 +24,7 @@ function makeClient(): string {
   return folder
 }
 
-const generous = { messagesPerSecond: 1_000_000, strangersPerMinute: 1_000_000 }
+const generous = { messagesPerSecond: 1_000_000, strangersPerMinute: 1_000_000, wrongWordsPerMinute: 1_000_000 }
 
 export async function startApp(changes: Partial<AppOptions> = {}): Promise<RunningApp> {
   const lines: string[] = []

@@ -54,20 +54,25 @@ export function makeClock(): HandClock {
 export interface HeardLink extends Link {
   readonly tells: Tell[]
   readonly offers: Offered[]
+  /** How often it was told that who asks has changed. */
+  asks: number
   readonly partings: Parting['why'][]
 }
 
 export function makeLink({ shown }: Phone): HeardLink {
   const [tells, offers, partings]: [Tell[], Offered[], Parting['why'][]] = [[], [], []]
-  return {
+  const link: HeardLink = {
     shown,
     tells,
     offers,
     partings,
+    asks: 0,
     tell: message => void tells.push(message),
     offered: message => void offers.push(message),
+    asked: () => void link.asks++,
     part: why => void partings.push(why),
   }
+  return link
 }
 
 export interface RoomSetup {
