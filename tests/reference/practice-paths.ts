@@ -1,62 +1,21 @@
-import type { Json } from '#core/values/json.ts'
-
-/** Where an outing's output has what a case expects, and how it is read where the case says it in other words. */
-export interface PracticePath {
-  readonly got: string
-  readonly expected: string
-  readonly read?: (got: Json) => Json
-}
-
-const at = (got: string, expected: string, read?: (got: Json) => Json): PracticePath =>
-  read === undefined ? { got, expected } : { got, expected, read }
-
-const numbers = (json: Json): number[] => (json as readonly Json[]).map(Number)
-const sum = (json: Json): number => numbers(json).reduce((total, each) => total + each, 0)
-const countOf = (value: number) => (json: Json) => numbers(json).filter(each => each === value).length
-const running = (json: Json): number[] => numbers(json).map((_, place) => sum(numbers(json).slice(0, place + 1)))
-const inCase = (word: string) => (json: Json) => (json === true ? word : null)
-const capitals = (json: Json): Json => (json as string[][]).map(([id = '']) => id.toUpperCase())
-const capital = (json: Json): Json => String(json).toUpperCase()
-
-interface OnHole {
-  readonly hole: number
-  readonly strokes?: number
-  readonly score?: Json
-}
-const holesWhere = (isMeant: (hole: OnHole) => boolean) => (json: Json) =>
-  (json as unknown as OnHole[]).filter(isMeant).map(({ hole }) => hole)
-const withStrokes = holesWhere(({ strokes = 0 }) => strokes > 0)
-const pickedUp = holesWhere(({ score }) => score === 'picked-up')
-
-/** Whose hole it was, by the names of the two sides in the case. */
-const winnerOf =
-  ([first, second]: readonly [string, string], half = 'halved') =>
-  (json: Json): string =>
-    json === 1 ? first : json === -1 ? second : half
-
-/** How a match is written in the cases, by the words of the output. */
-const sentence =
-  ([first, second]: readonly [string, string]) =>
-  (json: Json): string => {
-    const { winner, text } = json as { winner: 'A' | 'B' | null; text: string }
-    if (winner === null) return text === 'halved' ? 'tied after 18' : text
-    return `${winner === 'A' ? first : second} wins ${text.replace('&', 'and')}`
-  }
-
-const line = (game: string, side: string): string => `games[id=${game}].lines[side=${side}]`
-const off = (game: string, ball: string): string => `games[id=${game}].strokes[ball=${ball}]`
-const match = (game: string): string => `games[id=${game}].matches[0]`
-const holeOf = (place: string, hole: number): string => `${place}.holes[hole=${hole}]`
-const sides = ['AB', 'CD'] as const
-const decidedBy = (step: string, word: string) => (json: Json) => (json === step ? word : json)
-
-const tie = (game: string): string => `games[id=${game}].ties[0]`
-const figure = (game: string, step: string, place: number): string =>
-  `${tie(game)}.working[name=${step}].figures[${place}]`
-
-/** Strokes that each player of a four-ball match receives. */
-const strokesFor = (game: string, method: string): PracticePath[] =>
-  ['a', 'b', 'c', 'd'].map((ball, place) => at(`${off(game, ball)}.strokes`, `${method}.P${place + 1}`))
+import { practiceMatchPaths } from './practice-match-paths.ts'
+import {
+  at,
+  capital,
+  capitals,
+  countOf,
+  decidedBy,
+  figure,
+  holeOf,
+  inCase,
+  line,
+  off,
+  type PracticePath,
+  pickedUp,
+  sum,
+  tie,
+  withStrokes,
+} from './practice-readings.ts'
 
 export const practicePaths: Readonly<Record<string, readonly PracticePath[]>> = {
   'HC-01': [
@@ -142,58 +101,7 @@ export const practicePaths: Readonly<Record<string, readonly PracticePath[]>> = 
     at(`${tie('house')}.sides[0][0]`, 'house_winner', capital),
     at(`${tie('usual')}.sides[0][0]`, 'usual_winner', capital),
   ],
-  'MP-01': [
-    at(`${off('match', 'b')}.byHole`, 'B_strokes_on', withStrokes),
-    at(`${match('match')}.holes[0..15].result`, 'running_A_up', running),
-    at(`${match('match')}.holesPlayed`, 'ends_at_hole'),
-    at(match('match'), 'result', sentence(['A', 'B'])),
-  ],
-  /** The same match after fourteen holes. */
-  'MP-01/14-holes': [
-    at(match('match'), 'dormie_after_hole', json => {
-      const { isDormie, holesPlayed } = json as { isDormie: boolean; holesPlayed: number }
-      return isDormie ? holesPlayed : null
-    }),
-  ],
-  'MP-03': [
-    at(`${holeOf(match('match'), 7)}.result`, 'hole_7', json => `corrected to ${winnerOf(['A', 'B'])(json)}`),
-    at(match('match'), 'result', sentence(['A', 'B'])),
-  ],
-  'MP-04': [
-    at(`${off('match', 'b')}.strokes`, 'strokes'),
-    at(`${off('match', 'b')}.byHole`, 'holes', withStrokes),
-    at(`${match('match')}.isFinished`, 'continues', json => json === false),
-  ],
-  'MP-05': [
-    at(`${match('match')}.decidedBy`, 'B', json => (json === 'disqualified' ? 'disqualified from the match' : json)),
-  ],
-  'MP-08': [...strokesFor('difference', 'percent_of_difference'), ...strokesFor('each', 'round_each_then_difference')],
-  'MP-10': [
-    at(`${holeOf(match('match'), 10)}.values[0].value`, 'AB'),
-    at(`${holeOf(match('match'), 10)}.values[1].value`, 'CD'),
-    at(`${holeOf(match('match'), 10)}.result`, 'result', winnerOf(sides)),
-  ],
-  'MP-11': [
-    at(`${holeOf(match('match'), 1)}.result`, 'known', json => `${winnerOf(sides)(json)} win the hole`),
-    at(`${holeOf(match('match'), 2)}.result`, 'unknown', winnerOf(sides)),
-  ],
-  'MP-14': [
-    at(`${off('sides', 'cd')}.strokes`, 'round_sides_first'),
-    at(`${off('difference', 'cd')}.strokes`, 'half_of_difference'),
-  ],
-  'MP-15': [
-    at(`${off('sides', 'ab')}.courseHandicap.unrounded`, 'AB_exact'),
-    at(`${off('sides', 'cd')}.courseHandicap.unrounded`, 'CD_exact'),
-    at(`${off('sides', 'cd')}.strokes`, 'round_sides_first'),
-    at(`${off('difference', 'cd')}.strokes`, 'difference_then_round'),
-  ],
-  'MP-22': [
-    at(`${match('match')}.isFinished`, 'continues', json => json === false),
-    at(`${match('match')}.strokes[*].strokes`, 'strokes_unchanged', json => String(json) === '0,4,2,6'),
-    at(`${holeOf(match('match'), 10)}.result`, 'hole_10', winnerOf(sides)),
-    at(`${holeOf(match('match'), 11)}.result`, 'hole_11', winnerOf(sides)),
-    at(`${holeOf(match('match'), 14)}.result`, 'hole_14', winnerOf(sides)),
-  ],
+  ...practiceMatchPaths,
   'FB-01': [
     at(`${holeOf(line('net', 'a,b'), 10)}.value`, 'net'),
     at(`${holeOf(line('points', 'a,b'), 10)}.value`, 'points'),
