@@ -159,4 +159,15 @@ export const factSchemas = {
 } satisfies Record<FactKind, z.ZodMiniType>
 
 /** True when this version understands the value; a newer version's is kept, passed on and left out of the sums. */
-export const isKnownValue = (kind: FactKind, value: Json): boolean => factSchemas[kind].safeParse(value).success
+export function isKnownValue(kind: FactKind, value: Json): boolean {
+  if (kind !== 'score' || typeof value === 'object') return factSchemas[kind].safeParse(value).success
+  const found = knownScores.get(value)
+  if (found !== undefined) return found
+  const isKnown = scoreSchema.safeParse(value).success
+  // Bounded, for anybody may send what is none.
+  if (knownScores.size < 100) knownScores.set(value, isKnown)
+  return isKnown
+}
+
+/** A day has thousands of scores and few different ones. */
+const knownScores = new Map<string | number | boolean, boolean>()

@@ -31,8 +31,12 @@ function writingsByBall(rows: readonly FactRow<'score'>[]): Map<BallId, Writing[
     if (writings.length === 0) byBall.set(ball, writings)
     for (const standing of row.standings) writings.push(writingOf(row, standing))
   }
+  // Stable: several of one key stay in their own order.
+  for (const writings of byBall.values()) writings.sort(byKey)
   return byBall
 }
+
+const byKey = (a: Writing, b: Writing): number => (a.key < b.key ? -1 : a.key > b.key ? 1 : 0)
 
 const writingOf = ({ key, parts }: FactRow<'score'>, { value, op, at }: Standing): Writing => ({
   score: value as HoleScore,

@@ -1,4 +1,4 @@
-import { isDisputed, type LogState, type Standing, standingsOf } from '#core/log/fold.ts'
+import { isDisputed, type LogState, type Standing } from '#core/log/fold.ts'
 import { groupOfKey } from '#core/log/op.ts'
 import type { BallId, GroupId } from '#core/values/ids.ts'
 import { canonicalJson, type Json } from '#core/values/json.ts'
@@ -18,7 +18,7 @@ export interface FactRow<K extends FactKind = FactKind> {
   readonly value: FactValues[K]
 }
 
-/** The current facts by kind, in order of their keys, with the groups' closes laid over them. */
+/** The current facts by kind, in order of their keys but for scores, with the groups' closes laid over them. */
 export interface Reading {
   rows<K extends FactKind>(kind: K): readonly FactRow<K>[]
   readonly doubts: readonly Doubt[]
@@ -26,37 +26,32 @@ export interface Reading {
   readonly newer: readonly string[]
 }
 
-type OpenRow = Omit<FactRow, 'value'>
-
 export function readFacts(state: LogState, isKnown: IsKnownValue): Reading {
-  const { rows, newer } = knownRows(state, isKnown)
+  const { scores, rows, newer } = knownRows(state, isKnown)
   const closes = closedFacts(rows)
-  const kept = new Map<FactKind, FactRow[]>()
+  const kept = new Map<FactKind, FactRow[]>([['score', scores]])
   const doubts: Doubt[] = []
   const lateFacts: LateFact[] = []
-  const keep = (row: OpenRow, value: Json): void => {
-    // Known values have their kind's shape: `isKnown` said so.
-    const { key, parts, standings } = row
-    const full = { key, parts, standings, value: value as unknown as FactRow['value'] }
+  const keep = (row: FactRow): void => {
     const others = kept.get(row.parts.kind)
-    if (others) others.push(full)
-    else kept.set(row.parts.kind, [full])
+    if (others) others.push(row)
+    else kept.set(row.parts.kind, [row])
+  }
+  const keepClosed = (row: FactRow, closed: Json): void => {
+    if (closed !== null && isKnown(row.parts.kind, closed)) keep(rowOf(row, closed))
   }
   for (const row of rows) {
     const close = closeOver(closes, row)
     if (close) {
       const closed = close.get(row.key) ?? null
       lateFacts.push(...lateOf(row, closed))
-      if (closed !== null && isKnown(row.parts.kind, closed)) keep(row, closed)
+      keepClosed(row, closed)
       continue
     }
-    if (row.parts.kind !== 'score' && isDisputed(row.standings)) doubts.push(row)
-    keep(row, row.standings.at(-1)?.value ?? null)
+    if (isDisputed(row.standings)) doubts.push(row)
+    keep(row)
   }
-  for (const row of closedAndGone(closes, rows)) {
-    const closed = closeOver(closes, row)?.get(row.key) ?? null
-    if (closed !== null && isKnown(row.parts.kind, closed)) keep(row, closed)
-  }
+  for (const row of closedAndGone(closes, rows)) keepClosed(row, closeOver(closes, row)?.get(row.key) ?? null)
   return {
     rows: <K extends FactKind>(kind: K) => (kept.get(kind) ?? []) as unknown as readonly FactRow<K>[],
     doubts,
@@ -65,24 +60,43 @@ export function readFacts(state: LogState, isKnown: IsKnownValue): Reading {
   }
 }
 
-function knownRows(state: LogState, isKnown: IsKnownValue): { rows: OpenRow[]; newer: string[] } {
-  const rows: OpenRow[] = []
+/** Known values have their kind's shape: `isKnown` said so. */
+const rowOf = ({ key, parts, standings }: Omit<FactRow, 'value'>, value: Json | undefined): FactRow => ({
+  key,
+  parts,
+  standings,
+  value: (value ?? null) as unknown as FactRow['value'],
+})
+
+interface KnownRows {
+  /** In no order: a day has thousands, and each card sorts its own. */
+  readonly scores: FactRow[]
+  /** Of every other kind, in order of their keys. */
+  readonly rows: readonly FactRow[]
+  readonly newer: readonly string[]
+}
+
+function knownRows(state: LogState, isKnown: IsKnownValue): KnownRows {
+  const scores: FactRow[] = []
+  const rows: FactRow[] = []
   const newer: string[] = []
-  for (const key of [...state.current.keys()].sort()) {
-    const all = standingsOf(state, key)
+  for (const [key, all] of state.current) {
     const parts = parseKey(key)
     const standings = parts === null ? [] : knownOf(all, parts.kind, isKnown)
     if (standings.length < all.length) newer.push(key)
-    if (parts !== null && standings.length > 0) rows.push({ key, parts, standings })
+    if (parts === null || standings.length === 0) continue
+    const row = rowOf({ key, parts, standings }, standings.at(-1)?.value)
+    if (parts.kind === 'score') scores.push(row)
+    else rows.push(row)
   }
-  return { rows, newer }
+  return { scores, rows: rows.sort(byKey), newer: newer.sort() }
 }
 
-/** The list itself where all are known: there are thousands of keys, and nearly always one value each. */
-function knownOf(all: readonly Standing[], kind: FactKind, isKnown: IsKnownValue): readonly Standing[] {
-  const known = all.filter(({ value }) => isKnown(kind, value))
-  return known.length === all.length ? all : known
-}
+const byKey = (a: FactRow, b: FactRow): number => (a.key < b.key ? -1 : 1)
+
+/** The list itself where all are known: nearly always. */
+const knownOf = (all: readonly Standing[], kind: FactKind, isKnown: IsKnownValue): readonly Standing[] =>
+  all.every(({ value }) => isKnown(kind, value)) ? all : all.filter(({ value }) => isKnown(kind, value))
 
 /** The rows of these kinds that name one of the balls: scores, places and closes of balls, which no group's close covers. */
 export function readBalls(
@@ -96,11 +110,9 @@ export function readBalls(
     const parts = parseKey(key)
     if (parts === null || parts.ball === null || !kinds.has(parts.kind) || !balls.has(parts.ball)) continue
     const standings = knownOf(all, parts.kind, isKnown)
-    const value = standings.at(-1)?.value
-    // Known values have their kind's shape: `isKnown` said so.
-    if (value !== undefined) rows.push({ key, parts, standings, value: value as unknown as FactRow['value'] })
+    if (standings.length > 0) rows.push(rowOf({ key, parts, standings }, standings.at(-1)?.value))
   }
-  rows.sort((a, b) => (a.key < b.key ? -1 : 1))
+  rows.sort(byKey)
   return {
     rows: <K extends FactKind>(kind: K) =>
       rows.filter(({ parts }) => parts.kind === kind) as unknown as readonly FactRow<K>[],
@@ -110,7 +122,7 @@ export function readBalls(
 type Closes = ReadonlyMap<GroupId, ReadonlyMap<string, Json>>
 
 /** What each group's close holds of that group's own facts; scores close with their ball. */
-function closedFacts(rows: readonly OpenRow[]): Closes {
+function closedFacts(rows: readonly FactRow[]): Closes {
   const closes = new Map<GroupId, ReadonlyMap<string, Json>>()
   for (const { parts, standings } of rows) {
     if (parts.kind !== 'closeGroup' || parts.group === null) continue
@@ -120,24 +132,25 @@ function closedFacts(rows: readonly OpenRow[]): Closes {
   return closes
 }
 
-function closeOver(closes: Closes, { key, parts }: Pick<OpenRow, 'key' | 'parts'>): ReadonlyMap<string, Json> | null {
+function closeOver(closes: Closes, { key, parts }: Pick<FactRow, 'key' | 'parts'>): ReadonlyMap<string, Json> | null {
   const group = closes.size === 0 || parts.kind === 'score' ? null : groupOfKey(key)
   return group === null ? null : (closes.get(group) ?? null)
 }
 
-function lateOf({ key, standings }: OpenRow, closed: Json): LateFact[] {
+function lateOf({ key, standings }: FactRow, closed: Json): LateFact[] {
   const text = canonicalJson(closed)
   return standings.filter(({ value }) => canonicalJson(value) !== text).map(standing => ({ key, standing, closed }))
 }
 
 /** Closed facts whose current value somebody has withdrawn: the close still holds them. */
-function closedAndGone(closes: Closes, rows: readonly OpenRow[]): OpenRow[] {
+function closedAndGone(closes: Closes, rows: readonly FactRow[]): FactRow[] {
   const there = new Set(rows.map(({ key }) => key))
-  const gone: OpenRow[] = []
+  const gone: FactRow[] = []
   for (const facts of closes.values()) {
     for (const key of facts.keys()) {
       const parts = parseKey(key)
-      if (parts !== null && parts.kind !== 'score' && !there.has(key)) gone.push({ key, parts, standings: [] })
+      if (parts !== null && parts.kind !== 'score' && !there.has(key))
+        gone.push(rowOf({ key, parts, standings: [] }, null))
     }
   }
   return gone
