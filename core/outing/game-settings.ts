@@ -43,7 +43,8 @@ export function defaultGameMethods(format: FormatName, named: Partial<GameMethod
     ...noMethods,
     ...Object.fromEntries(asked),
     ...proposes,
-    allowancePercent: percentOf(allowance, named.countingBalls ?? null),
+    // A ball of several has its allowance in the shares.
+    allowancePercent: allowance.shares === null ? percentOf(allowance, named.countingBalls ?? null) : null,
     handicapShares: allowance.shares,
     rounding: 'course-handicap-unrounded',
     nineHoleIndex: 'half-index-unrounded',

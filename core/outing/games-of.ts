@@ -1,5 +1,7 @@
+import { total } from '#core/formats/contests/total.ts'
 import type { FormatName } from '#core/formats/format-names.ts'
 import { type GameSetting, noMethods } from '#core/formats/game-methods.ts'
+import { formatTable } from '#core/formats/table.ts'
 import type { GameId, GroupId } from '#core/values/ids.ts'
 import type { FactKind } from './facts.ts'
 import { factOfMethod } from './game-settings.ts'
@@ -52,7 +54,7 @@ export function gamesNamed(games: readonly Game[], named: GameId): readonly Game
 }
 
 /** Formats that count each ball's own strokes: the first of them makes the level unless the outing names a game. */
-const countsOwnStrokes: ReadonlySet<FormatName> = new Set(['stroke-play-gross', 'stroke-play-net', 'stableford'])
+const countsOwnStrokes = (format: FormatName): boolean => formatTable[format].contest === total
 
 /**
  * The game whose strokes make the level of a group's balls: the one the outing names, else the first that counts each
@@ -60,6 +62,6 @@ const countsOwnStrokes: ReadonlySet<FormatName> = new Set(['stroke-play-gross', 
  */
 export function mainGameOf(games: readonly Game[], named: GameId | null, group: GroupId | null): Game | null {
   const own = games.filter(game => game.group === null || game.group === group)
-  const counting = own.find(({ format }) => format !== null && countsOwnStrokes.has(format))
+  const counting = own.find(({ format }) => format !== null && countsOwnStrokes(format))
   return own.find(({ id }) => id === named) ?? counting ?? own[0] ?? null
 }

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest'
 import { roundFrom } from '#core/card/order-of-play.ts'
 import { defaultGameMethods } from '#core/outing/game-settings.ts'
-import { hole, type PlayedGame, resultOf, type Written } from '#tests/kit/played-game.ts'
+import { ball, hole, type PlayedGame, resultOf, type Written } from '#tests/kit/played-game.ts'
 import { quillmoor } from '#tests/kit/quillmoor.ts'
 
 const pars: readonly number[] = quillmoor.pars
@@ -68,6 +68,27 @@ describe('the best balls of a team', () => {
     const all = { countingBalls: [4] }
     expect(valuesOf(lineOf({ format: 'best-balls-stableford', sides, scores, methods: all }), 1)).toEqual([3])
     expect(lineOf({ format: 'best-balls-stroke-play', sides, scores, methods: all }).isNoReturn).toBe(true)
+  })
+
+  // Practice case TM-01: the player who withdrew after eleven holes counts on those.
+  it('go on with three where one of four withdraws', () => {
+    const points: Readonly<Record<string, readonly number[]>> = {
+      A: [2, 2, 2, 2, 2, 2, 1, 1, 2, 2, 3, 2, 1, 0, 2, 2, 1, 0],
+      B: [2, 3, 3, 0, 2, 2, 2, 3, 3, 2, 3, 1, 2, 0, 2, 0, 0, 0],
+      C: [1, 1, 2, 0, 2, 2, 2, 2, 1, 2, 1, 3, 2, 2, 0, 3, 0, 2],
+      D: [3, 2, 2, 2, 0, 3, 2, 2, 1, 2, 2],
+    }
+    const gone = { ball: ball('D'), joinedAt: null, leftAt: hole(12), isWithdrawn: true, reason: null }
+    const line = lineOf({
+      format: 'best-balls-stableford',
+      sides: four,
+      scores: Object.fromEntries(
+        Object.entries(points).map(([id, each]) => [id, each.map((point, place) => (pars[place] ?? 4) + 2 - point)]),
+      ),
+      happenings: { absences: new Map([[ball('D'), gone]]) },
+    })
+    expect(valuesOf(line, 18)).toEqual([5, 5, 5, 4, 4, 5, 4, 5, 5, 4, 6, 5, 4, 2, 4, 5, 1, 2])
+    expect(line).toMatchObject({ total: 75, isFinished: true, withdrawn: null })
   })
 
   it('waltz one, two, three in the order of play, and again', () => {
