@@ -55,5 +55,11 @@ export const boardWords = {
   'note-code-net-par': own('{player} counts net par'),
   'note-code-out-of-play': own('out of play'),
   'note-code-short': own('fewer balls holed than count'),
+  'share-hole': own('{hole}: {shares}'),
+  'share-carried': own('{hole}: tied, {n} carried on'),
+  'share-unclaimed': own('{hole}: tied, won by nobody'),
+  'share-waiting': own('{hole}: won, its worth waits for a hole before it'),
+  'part-holes': own('holes {holes}'),
+  'part-points': own('Points: {points}'),
   'line-hole': own('{side}, hole {hole}: {why}'),
 } as const satisfies Words

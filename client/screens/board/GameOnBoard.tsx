@@ -25,7 +25,7 @@ export function GameOnBoard({ outing, results, game }: Props) {
   const { allowancePercent } = game.methods
   const hasAllowance =
     allowancePercent !== null && game.format !== null && formatTable[game.format].settings.includes('allowancePercent')
-  const unit = result?.kind === 'total' ? say(result.unit) : ''
+  const unit = result && unitWord(result)
   return (
     <section className="board-game" aria-label={title}>
       <h2 className="board-title">
@@ -33,14 +33,21 @@ export function GameOnBoard({ outing, results, game }: Props) {
         {hasAllowance && <small>{say('board-allowance', { percent: allowancePercent ?? 0 })}</small>}
         <small className="unit">{unit}</small>
       </h2>
-      {result && <Lines outing={outing} results={results} result={result} />}
+      {result && <Lines outing={outing} results={results} game={game} result={result} />}
     </section>
   )
 }
 
+/** What the figures on the right are. */
+function unitWord(result: Result): string {
+  if (result.kind === 'total' || result.kind === 'shares')
+    return say(result.unit === 'skins' ? 'short-skins' : result.unit)
+  return result.kind === 'parts' ? say('points') : ''
+}
+
 type Result = NonNullable<ReturnType<Results['games']['get']>>
 
-function Lines({ outing, results, result }: { outing: Outing; results: Results; result: Result }) {
+function Lines({ outing, results, game, result }: Props & { readonly result: Result }) {
   switch (result.kind) {
     case 'gap':
       return <Gaps outing={outing} words={say('board-waits', { game: gameTitle(result.format) })} gaps={result.gaps} />
@@ -57,9 +64,14 @@ function Lines({ outing, results, result }: { outing: Outing; results: Results; 
     case 'match':
       return <MatchOnBoard outing={outing} matches={result.matches} />
     case 'shares':
-      return <SharesOnBoard outing={outing} result={result} />
+      return (
+        <>
+          <SharesOnBoard outing={outing} game={game} result={result} />
+          {result.gaps.length > 0 && <Gaps outing={outing} words={say('board-left-out')} gaps={result.gaps} />}
+        </>
+      )
     case 'parts':
-      return <PartsOnBoard outing={outing} result={result} />
+      return <PartsOnBoard outing={outing} game={game} result={result} />
     default:
       return unreachable(result)
   }

@@ -3,21 +3,12 @@ import type { Outing } from '#core/outing/outing.ts'
 import { sideName } from '../../parts/match-view.ts'
 import { formatList } from '../../words/figures.ts'
 import { say } from '../../words/say.ts'
+import { Details } from './Details.tsx'
 
 /** What the totals do not say by themselves: penalties, drives used, holes that count otherwise. */
 export function LineNotes({ outing, lines }: { readonly outing: Outing; readonly lines: readonly TotalLine[] }) {
   const words = lines.flatMap(line => lineNotes(outing, line))
-  if (words.length === 0) return null
-  return (
-    <details>
-      <summary>{say('board-hole-by-hole')}</summary>
-      <ul className="lines">
-        {words.map(each => (
-          <li key={each}>{each}</li>
-        ))}
-      </ul>
-    </details>
-  )
+  return <Details title={say('board-hole-by-hole')} lines={words} />
 }
 
 export function lineNotes(

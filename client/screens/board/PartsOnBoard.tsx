@@ -1,32 +1,56 @@
 import type { PartLine, PartsResult } from '#core/formats/parts-result.ts'
-import type { Outing } from '#core/outing/outing.ts'
+import type { Game, Outing } from '#core/outing/outing.ts'
+import { formatDecimal } from '#core/values/decimal.ts'
 import { sideName } from '../../parts/match-view.ts'
 import { partTitle } from '../../parts/part-title.ts'
+import { formatHoles, formatList } from '../../words/figures.ts'
+import { say } from '../../words/say.ts'
 import { MatchOnBoard } from './MatchOnBoard.tsx'
 import { ShareLines } from './SharesOnBoard.tsx'
 
+interface Props {
+  readonly outing: Outing
+  readonly game: Game
+  readonly result: PartsResult
+}
+
 /** The points of the game, and each of its parts. */
-export function PartsOnBoard({ outing, result }: { readonly outing: Outing; readonly result: PartsResult }) {
+export function PartsOnBoard({ outing, game, result }: Props) {
+  const two = result.unsettled.map(key => key.split('/')[0] ?? '')
   return (
     <>
       <ShareLines outing={outing} lines={result.lines} />
+      {two.length > 0 && <p>{say('board-two-scores', { hole: formatList(two) })}</p>}
       {result.parts.map(part => (
-        <section key={`${part.name} ${part.number}`} aria-label={partTitle(part)}>
-          <h3>{partTitle(part)}</h3>
+        <section key={`${part.name} ${part.number}`} className="board-part" aria-label={partTitle(part)}>
+          <h3>
+            {partTitle(part)} <small>{say('part-holes', { holes: formatHoles(part.holes.map(holeOf)) })}</small>
+          </h3>
           {part.match && <MatchOnBoard outing={outing} matches={[part.match]} />}
           {part.tallies.length > 0 && <Tallies outing={outing} part={part} />}
+          {part.shares && <p className="quiet">{partPoints(outing, game, part.shares)}</p>}
         </section>
       ))}
     </>
   )
 }
 
+const holeOf = (key: string): number => Number(key.split('/')[0])
+
+/** What the part gave, once it is decided: "Alder 1, Birch 0". */
+function partPoints(outing: Outing, { sides }: Game, shares: NonNullable<PartLine['shares']>): string {
+  const won = shares.map((share, place) =>
+    say('side-points', { side: sideName(outing, sides?.[place] ?? []), n: formatDecimal(share) }),
+  )
+  return say('part-points', { points: formatList(won) })
+}
+
 function Tallies({ outing, part }: { readonly outing: Outing; readonly part: PartLine }) {
   return (
     <ul>
       {part.tallies.map(({ side, points }) => (
-        <li key={side.join()}>
-          {sideName(outing, side)} {points}
+        <li key={side.join()} className="spread">
+          <span>{sideName(outing, side)}</span> <b>{points}</b>
         </li>
       ))}
     </ul>

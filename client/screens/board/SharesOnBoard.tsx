@@ -1,21 +1,32 @@
 import type { ShareLine } from '#core/formats/shares.ts'
 import type { SharesResult } from '#core/formats/shares-result.ts'
-import type { Outing } from '#core/outing/outing.ts'
+import type { Game, Outing } from '#core/outing/outing.ts'
 import { formatDecimal } from '#core/values/decimal.ts'
 import { sideName } from '../../parts/match-view.ts'
 import { formatList } from '../../words/figures.ts'
 import { say } from '../../words/say.ts'
 import { placeWords } from './board-view.ts'
+import { Details } from './Details.tsx'
+import { shareWords } from './share-words.ts'
+
+interface Props {
+  readonly outing: Outing
+  readonly game: Game
+  readonly result: SharesResult
+}
 
 /** What each side has won so far, and what nobody has. */
-export function SharesOnBoard({ outing, result }: { readonly outing: Outing; readonly result: SharesResult }) {
+export function SharesOnBoard({ outing, game, result }: Props) {
   const two = result.unsettled.map(key => key.split('/')[0] ?? '')
+  const counted = new Set(result.lines.map(({ side }) => side.join()))
+  const sides = (game.sides ?? []).filter(side => counted.has(side.join()))
   return (
     <>
       <ShareLines outing={outing} lines={result.lines} />
       {result.carried !== null && result.carried > 0 && <p>{say('skins-carried', { n: result.carried })}</p>}
       {result.unclaimed > 0 && <p>{say('skins-unclaimed', { n: result.unclaimed })}</p>}
       {two.length > 0 && <p>{say('board-two-scores', { hole: formatList(two) })}</p>}
+      <Details title={say('board-hole-by-hole')} lines={shareWords(outing, sides, result)} />
     </>
   )
 }
@@ -26,7 +37,9 @@ export function ShareLines({ outing, lines }: { readonly outing: Outing; readonl
       {lines.map(line => (
         <li key={line.side.join()} className="board-line">
           <span className="board-place">{placeWords(line)} </span>
-          <b className="board-who">{sideName(outing, line.side)}</b>
+          <p className="board-who">
+            <b>{sideName(outing, line.side)}</b>
+          </p>
           <span className="board-total"> {formatDecimal(line.total)}</span>
         </li>
       ))}

@@ -1,7 +1,9 @@
+import { Link } from 'wouter'
 import { useOuting } from '../../state/use-outing.ts'
 import { say } from '../../words/say.ts'
 import { groupShown } from '../hole/hole-view.ts'
 import { OutingPage } from '../outing/OutingPage.tsx'
+import { rulingsPath } from '../paths.ts'
 import { CardTable } from './CardTable.tsx'
 import { Certify } from './Certify.tsx'
 import { CloseCards } from './CloseCards.tsx'
@@ -27,6 +29,9 @@ export function CardScreen() {
       {group && <Certify log={log} outing={outing} group={group} />}
       {group && <CloseCards outing={outing} group={group} />}
       <LateScores outing={outing} />
+      <Link className="button" href={rulingsPath(log)}>
+        {say('rulings-open')}
+      </Link>
       <Files />
       <History />
     </OutingPage>

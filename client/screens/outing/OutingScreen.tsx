@@ -14,6 +14,7 @@ import { paths } from '../paths.ts'
 
 const CardScreen = lazy(async () => ({ default: (await import('../card/CardScreen.tsx')).CardScreen }))
 const GamesScreen = lazy(async () => ({ default: (await import('../games/GamesScreen.tsx')).GamesScreen }))
+const RulingsScreen = lazy(async () => ({ default: (await import('../rulings/RulingsScreen.tsx')).RulingsScreen }))
 const ShareScreen = lazy(async () => ({ default: (await import('../share/ShareScreen.tsx')).ShareScreen }))
 
 /** One outing: opens it and shows the part that the address names. */
@@ -32,6 +33,7 @@ export function OutingScreen({ log }: { readonly log: LogId }) {
         <Route path="/o/:log/board" component={BoardScreen} />
         <Route path="/o/:log/card" component={CardScreen} />
         <Route path="/o/:log/games" component={GamesScreen} />
+        <Route path="/o/:log/rulings" component={RulingsScreen} />
         <Route path="/o/:log/share" component={ShareScreen} />
         <Route path="/o/:log/reset/:three">{({ three }) => <ResetScreen three={Number(three)} />}</Route>
         <Route path="/o/:log/hole?">
