@@ -7,6 +7,7 @@ import type { DeviceId, OpId } from '#core/values/ids.ts'
 import type { HeldOp } from '../state/outing-store.ts'
 import { formatOrdinal, formatScore } from '../words/figures.ts'
 import { say } from '../words/say.ts'
+import { noteLine } from './note-line.ts'
 
 /** The ops held here by identity: what a correction replaced is read from them. */
 export type HeldById = ReadonlyMap<OpId, Op>
@@ -29,6 +30,8 @@ export function lineOfOp(op: Op, outing: Outing | null, held: HeldById | null): 
   if (fact && at) return scoreLine(fact, at, who, outing, held)
   if (kinds.has('key')) return say('history-joined', { who })
   if (kinds.has('invite')) return say('history-invited', { who })
+  const noted = noteLine(op, who, outing)
+  if (noted !== null) return noted
   return say('history-other', { who, act: op.act })
 }
 

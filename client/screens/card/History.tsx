@@ -2,6 +2,7 @@ import { useMemo, useState } from 'react'
 import { opIdOf } from '#core/log/op.ts'
 import type { DeviceId, OpId } from '#core/values/ids.ts'
 import { heldById, lineOfOp } from '../../parts/history-line.ts'
+import { isConcession } from '../../parts/note-line.ts'
 import { useWork } from '../../parts/use-work.ts'
 import { undo } from '../../state/actions.ts'
 import { useOuting } from '../../state/use-outing.ts'
@@ -14,6 +15,8 @@ interface Line {
   readonly at: number
   readonly text: string
   readonly isFirst: boolean
+  /** A concession cannot be taken back. */
+  readonly isFinal: boolean
 }
 
 const shownAtFirst = 12
@@ -33,6 +36,7 @@ export function History() {
         at: op.at,
         text: lineOfOp(op, outing, held),
         isFirst: op.n === 1,
+        isFinal: isConcession(op),
       }))
       .reverse()
   }, [history, outing])
@@ -43,7 +47,7 @@ export function History() {
       {lines.length === 0 && <p className="quiet">{say('history-empty')}</p>}
       <ol className="lines">
         {(isAll ? lines : lines.slice(0, shownAtFirst)).map(line => (
-          <HistoryLine key={line.id} line={line} canUndo={line.id === ownLast} />
+          <HistoryLine key={line.id} line={line} canUndo={line.id === ownLast && !line.isFinal} />
         ))}
       </ol>
       {!isAll && lines.length > shownAtFirst && (
@@ -66,6 +70,7 @@ function HistoryLine({ line, canUndo }: { readonly line: Line; readonly canUndo:
     <li className="spread">
       <span>
         <span className="quiet">{formatTime(line.at)}</span> {line.text}
+        {line.isFinal && <span className="quiet"> ({say('history-final')})</span>}
         {isLeft && <b> {say('history-left')}</b>}
       </span>
       {canUndo && (

@@ -7,7 +7,7 @@ import { Select } from '../../parts/Select.tsx'
 import { Tick } from '../../parts/Tick.tsx'
 import { say } from '../../words/say.ts'
 import { OneOf } from '../games/OneOf.tsx'
-import { nothingSeen, proposalOf, type Seen, type Situation, situations } from './proposals.ts'
+import { cardForms, nothingSeen, proposalOf, type Seen, type Situation, situations } from './proposals.ts'
 import type { RulingDraft } from './ruling-draft.ts'
 
 /** What happened, and what the printed rule makes of it; the committee decides. */
@@ -53,9 +53,10 @@ interface FieldsProps {
 
 function SeenFields({ situation, seen, onSeen }: FieldsProps) {
   const change = (changed: Partial<Seen>) => onSeen({ ...seen, ...changed })
-  const figure = (name: 'returned' | 'actual' | 'onCard' | 'declared' | 'correct' | 'minutes', label: string) => (
-    <Field label={label} inputMode="numeric" value={seen[name]} onValue={value => change({ [name]: value })} />
-  )
+  const figure = (
+    name: 'par' | 'received' | 'returned' | 'actual' | 'onCard' | 'declared' | 'correct' | 'minutes',
+    label: string,
+  ) => <Field label={label} inputMode="numeric" value={seen[name]} onValue={value => change({ [name]: value })} />
   const affects = (
     <Tick label={say('ask-affects')} isOn={seen.affectsStrokes} onChange={isOn => change({ affectsStrokes: isOn })} />
   )
@@ -72,6 +73,15 @@ function SeenFields({ situation, seen, onSeen }: FieldsProps) {
     case 'hole-score':
       return (
         <>
+          <OneOf
+            label={say('ask-form')}
+            value={seen.cardForm}
+            values={cardForms}
+            textOf={each => say(`ask-form-${each}`)}
+            onValue={cardForm => change({ cardForm })}
+          />
+          {seen.cardForm !== 'stroke-play' && figure('par', say('par'))}
+          {seen.cardForm !== 'stroke-play' && figure('received', say('ask-received'))}
           {figure('returned', say('ask-returned'))}
           {figure('actual', say('ask-actual'))}
           <OneOf

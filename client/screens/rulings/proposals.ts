@@ -1,7 +1,8 @@
 import { type cardHandicapDuties, ruleOnCardHandicap } from '#core/card/rulings/card-handicap.ts'
-import { type lowScoreReasons, ruleOnHoleScore } from '#core/card/rulings/hole-score.ts'
+import type { lowScoreReasons } from '#core/card/rulings/hole-score.ts'
 import { ruleOnMissingCertification } from '#core/card/rulings/missing-certification.ts'
 import { ruleOnMatchHandicap } from '#core/formats/rulings/match-handicap.ts'
+import { ruleOnReturnedHole } from '#core/formats/rulings/returned-score.ts'
 import { ruleOnStartTime, type startForms } from '#core/formats/rulings/start-time.ts'
 import { ruleOnUnfinishedSide } from '#core/formats/rulings/unfinished-side.ts'
 import { say } from '../../words/say.ts'
@@ -18,8 +19,15 @@ export const situations = [
 ] as const
 export type Situation = (typeof situations)[number]
 
+/** The forms of a wrong hole score; of maximum score the cap alone decides, which the board shows. */
+export const cardForms = ['stroke-play', 'stableford', 'par-bogey'] as const
+
 /** What was seen of it, as it is typed. */
 export interface Seen {
+  readonly cardForm: (typeof cardForms)[number]
+  readonly par: string
+  /** Strokes received on the hole. */
+  readonly received: string
   readonly returned: string
   readonly actual: string
   readonly why: (typeof lowScoreReasons)[number]
@@ -36,6 +44,9 @@ export interface Seen {
 }
 
 export const nothingSeen: Seen = {
+  cardForm: 'stroke-play',
+  par: '4',
+  received: '0',
   returned: '',
   actual: '',
   why: 'other',
@@ -84,13 +95,35 @@ const disqualified = (rule: string): Proposal => ({
   draft: { kind: 'disqualified', hole: '', rule },
 })
 
-function onHoleScore({ returned, actual, why, isBeforeClose }: Seen): Proposal | null {
-  const made = wholeOf(actual)
-  if (made === null || (returned.trim() !== '' && wholeOf(returned) === null)) return null
+function onHoleScore(seen: Seen): Proposal | null {
+  const [made, written] = [wholeOf(seen.actual), wholeOf(seen.returned)]
+  if (made === null || (seen.returned.trim() !== '' && written === null)) return null
+  const [par, strokes] = [wholeOf(seen.par), wholeOf(seen.received)]
+  if (seen.cardForm !== 'stroke-play' && (par === null || strokes === null)) return null
   const rule = 'Rules of Golf 3.3b(3)'
-  const ruling = ruleOnHoleScore({ returned: wholeOf(returned), actual: made, reason: why, isBeforeClose })
-  if (ruling.code === 'disqualified') return disqualified(rule)
-  return noPenalty(say(ruling.code === 'stands' ? 'propose-stands' : 'propose-adds', { n: ruling.score }), rule)
+  const ruling = ruleOnReturnedHole(
+    { kind: seen.cardForm },
+    {
+      par: par ?? 0,
+      strokes: strokes ?? 0,
+      returned: written,
+      actual: made,
+      reason: seen.why,
+      isBeforeClose: seen.isBeforeClose,
+    },
+  )
+  switch (ruling.code) {
+    case 'disqualified':
+      return disqualified(rule)
+    case 'no-return':
+      return noPenalty(say('propose-no-return'), rule)
+    case 'stands':
+      return noPenalty(say('propose-stands', { n: ruling.score }), rule)
+    case 'committee-adds-penalty': {
+      const missing = made - (written ?? made)
+      return { text: say('propose-adds', { n: missing }), draft: { kind: 'penalty', strokes: String(missing), rule } }
+    }
+  }
 }
 
 function onCardHandicap({ duty, onCard, correct, affectsStrokes }: Seen): Proposal | null {
@@ -137,9 +170,9 @@ function onStart({ minutes, form }: Seen): Proposal | null {
     case 'points':
       return { text: say('propose-points'), draft: { ...penalty, hole: '' } }
     case 'holes':
-      return { text: say('propose-holes'), draft: { ...penalty, hole: '' } }
+      return { text: say('propose-holes'), draft: { ...penalty, hole: '', strokes: '1' } }
     case 'hole-lost':
-      return { text: say('propose-hole-lost'), draft: { ...penalty, isHoleLost: true } }
+      return { text: say('propose-hole-lost'), draft: { ...penalty, strokes: '0', isHoleLost: true } }
   }
 }
 

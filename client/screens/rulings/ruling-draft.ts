@@ -36,13 +36,13 @@ export const emptyRuling: RulingDraft = {
   reason: '',
 }
 
-export function faultsOfRuling({ kind, ball, strokes, games }: RulingDraft): readonly FieldFault[] {
+export function faultsOfRuling({ kind, ball, strokes, isHoleLost, games }: RulingDraft): readonly FieldFault[] {
   const missing = (field: string, name: string): FieldFault[] => [
     { field, text: say('fault-missing', { field: name }) },
   ]
   return [
     ...(ball === '' && kind !== 'no-penalty' ? missing('ball', say('ruling-ball')) : []),
-    ...(kind === 'penalty' ? faultOfNumber('strokes', say('ruling-strokes'), strokes, 1, 10) : []),
+    ...(kind === 'penalty' ? faultOfNumber('strokes', say('ruling-strokes'), strokes, isHoleLost ? 0 : 1, 10) : []),
     ...(kind === 'plays-off' ? faultOfNumber('strokes', say('ruling-handicap'), strokes, -10, 54) : []),
     ...(games?.length === 0 ? missing('games', say('ruling-games')) : []),
   ]
