@@ -48,6 +48,7 @@ export const boardWords = {
   'drives-of': own('{player} {n}'),
   'note-code-picked-up': own('{player} picked up'),
   'note-code-not-played': own('{player} did not play'),
+  'note-code-blank': own('{player} left it blank'),
   'note-code-absent': own('{player} was not there'),
   'note-code-disqualified': own('{player} disqualified here'),
   'note-code-penalty': own('{player} has a penalty'),

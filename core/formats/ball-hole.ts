@@ -40,6 +40,8 @@ export function ballHoleOf(game: SoundGame, ball: BallId, key: HoleKey): BallHol
     return withWorth(at.par + (measure.isNet ? at.strokes : 0), 'net-par')
   }
   const scores = scoresOn(found.card, key)
+  // What a card lacks once the desk has closed it is no score, as it stands on the card.
+  if (scores.length === 0 && found.card.isClosed) return withWorth(null, 'blank')
   const penalty = penaltyOn(game, ball, key)
   return {
     ball,

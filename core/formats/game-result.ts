@@ -56,6 +56,7 @@ export type SideHole =
 export const holeNoteCodes = [
   'picked-up',
   'not-played',
+  'blank',
   'absent',
   'disqualified',
   'penalty',

@@ -25,6 +25,8 @@ export interface PlayedGame {
   readonly scores: Readonly<Record<string, readonly Written[]>>
   readonly round?: readonly PlayedHole[]
   readonly extra?: readonly PlayedHole[]
+  /** Balls whose cards the desk has closed. */
+  readonly closed?: readonly string[]
   readonly methods?: Partial<GameMethods>
   readonly happenings?: Partial<Happenings>
 }
@@ -55,7 +57,7 @@ export function inputOf(game: PlayedGame): GameInput {
   }))
   const inputBall = (id: string): InputBall => ({
     holes,
-    card: cardOf(order, scores[id] ?? []),
+    card: cardOf(order, scores[id] ?? [], game.closed?.includes(id) ?? false),
     handicaps: [handicaps?.[id] ?? 0].flat().map((exact, place) => ({
       player: `${id}${place}` as PlayerId,
       handicap: { kind: 'course', exact: fraction(exact) } satisfies BallHandicap,
@@ -72,7 +74,7 @@ export function inputOf(game: PlayedGame): GameInput {
   }
 }
 
-function cardOf(order: readonly PlayedHole[], written: readonly Written[]): Card {
+function cardOf(order: readonly PlayedHole[], written: readonly Written[], isClosed: boolean): Card {
   const scores = new Map<HoleKey, CardScore>()
   for (const [place, played] of order.entries()) {
     const here = written[place] ?? null
@@ -83,7 +85,7 @@ function cardOf(order: readonly PlayedHole[], written: readonly Written[]): Card
     const one = { kind: 'one', score: first.score, entries } as const
     scores.set(holeKey(played), entries.length > 1 ? { kind: 'two', entries } : one)
   }
-  return { scores, isClosed: false }
+  return { scores, isClosed }
 }
 
 const entryOf = (score: HoleScore): ScoreEntry => ({

@@ -239,3 +239,29 @@ describe('a hole out of play', () => {
     expect(lineOf(game('stableford', { A: pars }, happenings), 'A').total).toBe(34)
   })
 })
+
+/*
+ * Source: Rules of Golf, rules 3.3b(3), 21.1b, 21.2b and 21.3b; 2019 and 2023: a blank is no return in stroke play, no points
+ * in Stableford, the cap in maximum score, a lost hole in par/bogey.
+ */
+describe('a hole left blank on a card that is closed', () => {
+  const blank = pars.map((par, place) => (place === 3 ? null : par))
+
+  it.each([
+    ['stroke-play-gross', { total: null, isNoReturn: true, place: null }],
+    ['stroke-play-net', { total: null, isNoReturn: true, place: null }],
+    // Par on every other hole, 68 strokes; the 4th is a par 4 and its cap of net double bogey is 6.
+    ['maximum-score-gross', { total: 74, isNoReturn: false, isFinished: true }],
+    ['stableford', { total: 34, isNoReturn: false, isFinished: true }],
+    ['par-bogey', { total: -1, isNoReturn: false, isFinished: true }],
+  ] as const)('%s', (format, expected) => {
+    const line = lineOf(game(format, { A: blank }, {}, { closed: ['A'] }), 'A')
+    expect(line).toMatchObject({ ...expected, through: 17 })
+    expect(line.notes.get(hole(4))).toEqual([{ code: 'blank', ball: 'A' }])
+  })
+
+  it('waits to be written while the card is open', () => {
+    const line = lineOf(game('stroke-play-gross', { A: blank }, {}), 'A')
+    expect(line).toMatchObject({ total: 68, isNoReturn: false, isFinished: false, through: 17 })
+  })
+})
