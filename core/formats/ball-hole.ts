@@ -25,19 +25,14 @@ export const worthOf = (measure: Measure, at: MeasuredHole, gross: number | null
 export function ballHoleOf(game: SoundGame, ball: BallId, key: HoleKey): BallHole {
   const found = game.balls.get(ball)
   const at = measuredHole(game, ball, key)
-  if (found === undefined || at === null) return { ball, worths: [], level: 0, notes: [] }
+  if (found === undefined || at === null) return { ball, worths: [], level: 0, notes: noNotes }
   const { measure } = game
   const level = at.par - (game.teePar.get(ball)?.get(key) ?? 0)
-  const withWorth = (gross: number | null, code: HoleNoteCode): BallHole => ({
-    ball,
-    level,
-    worths: [worthOf(measure, at, gross)],
-    notes: [{ code, ball }],
-  })
   const missed = reasonMissed(game, ball, key)
-  if (missed !== null) return withWorth(null, missed)
+  if (missed !== null) return { ball, level, worths: [worthOf(measure, at, null)], notes: [{ code: missed, ball }] }
   if (game.happenings.holesOut.get(key)?.counts === 'net-par') {
-    return withWorth(at.par + (measure.isNet ? at.strokes : 0), 'net-par')
+    const gross = at.par + (measure.isNet ? at.strokes : 0)
+    return { ball, level, worths: [worthOf(measure, at, gross)], notes: [{ code: 'net-par', ball }] }
   }
   const scores = scoresOn(found.card, key)
   // What a card lacks once the desk has closed it is no score, as it stands on the card.
@@ -47,9 +42,11 @@ export function ballHoleOf(game: SoundGame, ball: BallId, key: HoleKey): BallHol
     ball,
     level,
     worths: scores.map(score => worthOf(measure, at, grossOf(score, penalty))),
-    notes: notesOf(measure, at, scores, penalty).map(code => ({ code, ball })),
+    notes: notesOf(game, ball, at, scores, penalty),
   }
 }
+
+const noNotes: readonly HoleNote[] = []
 
 /** Null for a ball that takes part. */
 function reasonMissed(game: SoundGame, ball: BallId, key: HoleKey): HoleNoteCode | null {
@@ -66,23 +63,27 @@ const grossOf = (score: HoleScore, penalty: number): number | null =>
 
 /** What the one score of a hole does not say of itself. */
 function notesOf(
-  measure: Measure,
+  { measure }: SoundGame,
+  ball: BallId,
   at: MeasuredHole,
-  [score, ...others]: readonly HoleScore[],
+  scores: readonly HoleScore[],
   penalty: number,
-): HoleNoteCode[] {
-  if (score === undefined || others.length > 0) return []
+): readonly HoleNote[] {
+  const score = scores[0]
+  if (score === undefined || scores.length > 1) return noNotes
   const gross = grossOf(score, penalty)
   const isCapped = measure.isCapped && (gross === null || gross > maximumOf(at))
-  return [
-    ...(typeof score === 'number' ? [] : [score]),
-    ...(typeof score === 'number' && penalty !== 0 ? (['penalty'] as const) : []),
-    ...(isCapped ? (['capped'] as const) : []),
-  ]
+  if (gross !== null && penalty === 0 && !isCapped) return noNotes
+  const codes: HoleNoteCode[] = typeof score === 'number' ? [] : [score]
+  if (gross !== null && penalty !== 0) codes.push('penalty')
+  if (isCapped) codes.push('capped')
+  return codes.map(code => ({ code, ball }))
 }
 
 /** The notes of a side on a hole: its balls', and whether fewer were holed than the game counts. */
 export function notesOfSide(balls: readonly BallHole[], count: number): readonly HoleNote[] {
+  const first = balls[0]
+  if (first !== undefined && balls.length === 1) return first.notes
   const notes = balls.flatMap(each => each.notes)
   const isShort =
     count > 1 &&

@@ -27,6 +27,8 @@ type Counting = Choice & Countable
  * several: common practice with the allowances of Rules of Handicapping, Appendix C.
  */
 export function sideValueOf(balls: readonly BallHole[], count: number, measure: Measure): SideHole {
+  const first = balls[0]
+  if (first !== undefined && balls.length === 1 && count === 1) return valueOfOne(first)
   const written = balls.filter(({ worths }) => worths.length > 0)
   if (written.length === 0) return { kind: 'open' }
   const isComplete = written.length === balls.length
@@ -37,6 +39,16 @@ export function sideValueOf(balls: readonly BallHole[], count: number, measure: 
   const value = valueOfBalls(counting)
   if (counting === null || value === null) return isComplete ? { kind: 'none' } : { kind: 'open' }
   return { kind: 'value', value, level: sumOf(counting.map(({ level }) => level)), balls: ballsOf(written, counting) }
+}
+
+/** A side of one ball is what the ball is. */
+function valueOfOne({ ball, worths, level }: BallHole): SideHole {
+  const first = worths[0]
+  if (first === undefined) return { kind: 'open' }
+  const { value } = first
+  if (worths.some(other => other.value !== value))
+    return { kind: 'two', values: [...new Set(worths.map(each => each.value))] }
+  return value === null ? { kind: 'none' } : { kind: 'value', value, level, balls: [ball] }
 }
 
 /** The best few of those holed, best first; of equal ones first what is further under level. */

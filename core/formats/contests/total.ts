@@ -35,34 +35,46 @@ function linesKept(earlier: Earlier | null): ReadonlyMap<readonly BallId[], Unpl
 
 function lineOf(game: SoundGame, side: readonly BallId[]): UnplacedLine {
   const holes = scheduledHoles(game, side)
-  const byHole = new Map<HoleKey, SideHole>()
-  const notes = new Map<HoleKey, readonly HoleNote[]>()
-  for (const { key } of holes) {
-    const [value, ofHole] = holeOf(game, side, key)
-    byHole.set(key, value)
-    if (ofHole.length > 0) notes.set(key, ofHole)
-  }
-  const counted = [...byHole.values()].flatMap(each => (each.kind === 'value' ? [each] : []))
   const isStrokes = game.measure.unit === 'strokes'
   const withdrawn = withdrawnSide(game, side)
-  const isNoReturn = isStrokes && (withdrawn !== null || [...byHole.values()].some(({ kind }) => kind === 'none'))
   const penalty = penaltyOnRound(game, side)
-  const sum = sumOf(counted.map(({ value }) => value)) + penalty
+  const sums = sumsOf(game, side, holes)
+  const isNoReturn = isStrokes && (withdrawn !== null || sums.isWithout)
+  const sum = sums.value + penalty
   return {
     side,
-    byHole,
-    notes,
+    byHole: sums.byHole,
+    notes: sums.notes,
     total: isNoReturn ? null : sum,
-    overPar: isNoReturn || !isStrokes ? null : sum - sumOf(counted.map(({ level }) => level)),
+    overPar: isNoReturn || !isStrokes ? null : sum - sums.level,
     penalty,
     through: holes.filter(({ key }) => !isOutOfPlay(game, key) && isWritten(game, side, key)).length,
-    isFinished: [...byHole.values()].every(({ kind }) => kind !== 'open' && kind !== 'two'),
-    unsettled: holes.map(({ key }) => key).filter(key => isUnsettled(game, side, key)),
+    isFinished: sums.isFinished,
+    unsettled: holes.flatMap(({ key }) => (isUnsettled(game, side, key) ? [key] : [])),
     isNoReturn,
     withdrawn,
     disqualified: disqualifiedSide(game, side),
     drives: side.flatMap(ball => drivesOf(game, ball)),
   }
+}
+
+/** A side's holes, and what they come to. */
+function sumsOf(game: SoundGame, side: readonly BallId[], holes: readonly InputHole[]) {
+  const byHole = new Map<HoleKey, SideHole>()
+  const notes = new Map<HoleKey, readonly HoleNote[]>()
+  const sums = { value: 0, level: 0, isFinished: true, isWithout: false }
+  for (const { key } of holes) {
+    const [hole, ofHole] = holeOf(game, side, key)
+    byHole.set(key, hole)
+    if (ofHole.length > 0) notes.set(key, ofHole)
+    if (hole.kind === 'value') {
+      sums.value += hole.value
+      sums.level += hole.level
+    }
+    if (hole.kind === 'none') sums.isWithout = true
+    if (hole.kind === 'open' || hole.kind === 'two') sums.isFinished = false
+  }
+  return { byHole, notes, ...sums }
 }
 
 const scheduledHoles = (game: SoundGame, [first]: readonly BallId[]): InputHole[] =>
@@ -102,5 +114,3 @@ function drivesOf({ balls, happenings }: SoundGame, ball: BallId): DrivesUsed[] 
     count: ofHoles.filter(each => each === player).length,
   }))
 }
-
-const sumOf = (numbers: readonly number[]): number => numbers.reduce((sum, each) => sum + each, 0)
