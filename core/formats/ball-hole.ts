@@ -36,7 +36,9 @@ export function ballHoleOf(game: SoundGame, ball: BallId, key: HoleKey): BallHol
   }
   const scores = scoresOn(found.card, key)
   // What a card lacks once the desk has closed it is no score, as it stands on the card.
-  if (scores.length === 0 && found.card.isClosed) return withWorth(null, 'blank')
+  if (scores.length === 0 && found.card.isClosed) {
+    return { ball, level, worths: [worthOf(measure, at, null)], notes: [{ code: 'blank', ball }] }
+  }
   const penalty = penaltyOn(game, ball, key)
   return {
     ball,
