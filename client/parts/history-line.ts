@@ -1,7 +1,7 @@
 import type { HoleScore } from '#core/card/score.ts'
 import { type Fact, type Op, opIdOf, withdrawn } from '#core/log/op.ts'
 import type { KeyParts } from '#core/outing/facts.ts'
-import { parseKey } from '#core/outing/keys.ts'
+import { makeKey, parseKey } from '#core/outing/keys.ts'
 import type { Outing } from '#core/outing/outing.ts'
 import type { DeviceId, OpId } from '#core/values/ids.ts'
 import type { HeldOp } from '../state/outing-store.ts'
@@ -20,7 +20,7 @@ export const whoOf = (outing: Outing | null, device: DeviceId): string =>
 
 /** One act as one line: "Birch changed Rowan's 8th from 5 to 6". */
 export function lineOfOp(op: Op, outing: Outing | null, held: HeldById | null): string {
-  const who = whoOf(outing, op.device)
+  const who = whoThen(op, held) ?? whoOf(outing, op.device)
   const parts = op.facts.map(({ key }) => parseKey(key))
   const kinds = new Set(parts.map(each => each?.kind))
   const scoreAt = parts.findIndex(each => each?.kind === 'score')
@@ -28,11 +28,48 @@ export function lineOfOp(op: Op, outing: Outing | null, held: HeldById | null): 
   if (kinds.has('course') || kinds.has('length')) return say('history-started', { who })
   if (kinds.has('closeBall')) return say(closeKey(op), { who })
   if (fact && at) return scoreLine(fact, at, who, outing, held)
-  if (kinds.has('key')) return say('history-joined', { who })
+  if (kinds.has('key')) return keyLine(op, who, held)
+  if (kinds.has('voidKey')) return voidLine(op, who, outing)
   if (kinds.has('invite')) return say('history-invited', { who })
   const noted = noteLine(op, who, outing)
   if (noted !== null) return noted
   return say('history-other', { who, act: op.act })
+}
+
+const namesKept = new WeakMap<HeldById, ReadonlyMap<DeviceId, readonly (readonly [n: number, name: string])[]>>()
+
+/** The names that each phone has given, by the number of the act. */
+function namesOf(held: HeldById) {
+  const known = namesKept.get(held)
+  if (known) return known
+  const names = new Map<DeviceId, (readonly [number, string])[]>()
+  for (const op of held.values()) {
+    const fact = op.facts.find(({ key }) => key === makeKey('key', { device: op.device }))
+    const { label } = (fact?.value ?? {}) as Readonly<Record<string, unknown>>
+    if (typeof label === 'string') names.set(op.device, [...(names.get(op.device) ?? []), [op.n, label]])
+  }
+  namesKept.set(held, names)
+  return names
+}
+
+/** Whose phone it was when it did this: another player may have it since. */
+function whoThen({ device, n }: Op, held: HeldById | null): string | null {
+  const before = (held ? (namesOf(held).get(device) ?? []) : []).filter(([at]) => at <= n)
+  return before.toSorted(([a], [b]) => a - b).at(-1)?.[1] ?? null
+}
+
+/** A key over a key gives the phone another name. */
+function keyLine(op: Op, who: string, held: HeldById | null): string {
+  const isAgain = op.facts.some(({ key, replaces }) => parseKey(key)?.kind === 'key' && replaces.length > 0)
+  const from = whoThen({ ...op, n: op.n - 1 }, held)
+  return isAgain && from !== null ? say('history-handed', { from, who }) : say('history-joined', { who })
+}
+
+function voidLine({ facts }: Op, who: string, outing: Outing | null): string {
+  const fact = facts.find(({ key }) => parseKey(key)?.kind === 'voidKey')
+  const device = parseKey(fact?.key ?? '')?.device
+  const phone = device ? whoOf(outing, device) : say('nobody')
+  return say(fact?.value === withdrawn ? 'history-taken-back' : 'history-taken-out', { who, phone })
 }
 
 /** A close over a close that stood takes a late score in. */

@@ -7,7 +7,7 @@ import { askToKeepStorage } from '../device/storage-persistence.ts'
 import { heldOfText } from '../sync/brought.ts'
 import { grantOf } from '../sync/feeds.ts'
 import { framesOf } from '../sync/hand-over/frames.ts'
-import { waitingMark } from '../sync/held-op.ts'
+import { type HeldOp, waitingMark } from '../sync/held-op.ts'
 import { holdingOf } from '../sync/holding.ts'
 import { grantOfInvite, storedOf } from './invite-meeting.ts'
 import { currentEngine, engineOf, inventions, logStore, showLog } from './open-outing.ts'
@@ -21,10 +21,13 @@ export function handOverText(): string {
     version: 1,
     log: record.log,
     invite: record.invite,
-    ops: [...ops.values()].filter(({ mark }) => mark.kind !== 'refused').map(({ text }) => text),
+    ops: [...ops.values()].filter(isWorthHanding).map(({ text }) => text),
   }
   return JSON.stringify(handOver)
 }
+
+/** What a phone had not sent when it was taken out is nothing's fault: another may bring it. */
+const isWorthHanding = ({ mark }: HeldOp): boolean => mark.kind !== 'refused' || mark.code === 'voided'
 
 /** The same as codes, to be read in any order. */
 export const handOverCodes = async (): Promise<readonly string[]> =>

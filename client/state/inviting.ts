@@ -4,7 +4,8 @@ import type { Role } from '#core/outing/facts.ts'
 import { makeKey } from '#core/outing/keys.ts'
 import type { GroupId } from '#core/values/ids.ts'
 import { factSchemas } from '#shared/facts.ts'
-import { groupsOf } from '../sync/feeds.ts'
+import type { Engine } from '../sync/engine.ts'
+import { grantOf, groupsOf } from '../sync/feeds.ts'
 import type { Holding } from '../sync/holding.ts'
 import type { InviteSecret } from '../sync/log-store.ts'
 import { grantOfInvite } from './invite-meeting.ts'
@@ -16,18 +17,26 @@ import { createInvite, inviteFact } from './starting.ts'
 /** A link that lets a phone in; the one made before where there is one. In an outing of one group a scorer is a desk. */
 export async function inviteLink(role: 'desk' | 'scorer' | 'viewer', group: GroupId | null): Promise<string> {
   const engine = currentEngine()
+  const page = await pageAddress(pageFetch, location)
+  return formatJoinLink(page, { log: engine.holding().record.log, invite: await inviteFor(engine, role, group) })
+}
+
+/** An invite that stands, the one made before where there is one. */
+export async function inviteFor(
+  engine: Engine,
+  role: 'desk' | 'scorer' | 'viewer',
+  group: GroupId | null,
+): Promise<InviteSecret> {
   const holding = engine.holding()
   const wanted = grantWanted(holding, role, group)
-  const page = await pageAddress(pageFetch, location)
-  const { log } = holding.record
   const known = knownInvites(holding).find(invite => isGrant(holding, invite, wanted))
-  if (known) return formatJoinLink(page, { log, invite: known })
+  if (known) return known
   const invite = createInvite()
   // The secret first: an invite without one is of no use to anybody.
   await engine.note({ invites: [...holding.record.invites, invite] })
   const fact = inviteFact(invite, { ...wanted, label: labelOf(holding, wanted) })
   await engine.write(({ state }) => ({ scope: null, act: 'invite made', facts: factsReplacing(state, [fact]) }))
-  return formatJoinLink(page, { log, invite })
+  return invite
 }
 
 interface Wanted {
@@ -35,8 +44,10 @@ interface Wanted {
   readonly group: GroupId | null
 }
 
-function grantWanted({ state }: Holding, role: 'desk' | 'scorer' | 'viewer', group: GroupId | null): Wanted {
-  if (role === 'scorer' && groupsOf(state).length > 1) return { role, group }
+/** A scorer gives what it has, whatever has become of the other groups. */
+function grantWanted({ state, record }: Holding, role: 'desk' | 'scorer' | 'viewer', group: GroupId | null): Wanted {
+  const isScorer = grantOf(state, record.device)?.role === 'scorer'
+  if (role === 'scorer' && (isScorer || groupsOf(state).length > 1)) return { role, group }
   return { role: role === 'scorer' ? 'desk' : role, group: null }
 }
 

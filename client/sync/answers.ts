@@ -1,5 +1,5 @@
 import * as z from 'zod/mini'
-import { deviceId, eraText, hereSchema, sequence, timeMs } from '#shared/atoms.ts'
+import { deviceId, eraText, groupId, hereSchema, sequence, timeMs } from '#shared/atoms.ts'
 import { strangers } from '#shared/messages/follow.ts'
 import { delays, refusals } from '#shared/messages/verdict.ts'
 
@@ -29,6 +29,30 @@ export const exchangedAnswer = z.discriminatedUnion('kind', [
   fault,
 ])
 
+const spoken = z.object({ group: z.nullable(groupId), words: z.array(z.string()), leftMs: z.number() })
+const asker = z.object({ asker: z.string(), name: z.string(), group: z.nullable(groupId) })
+
+export const askersAnswer = z.discriminatedUnion('kind', [
+  z.object({ kind: z.literal('askers'), spoken: z.array(spoken), askers: z.array(asker) }),
+  stranger,
+  fault,
+])
+export const allottedAnswer = z.discriminatedUnion('kind', [
+  z.object({ kind: z.literal('words'), spoken }),
+  z.object({ kind: z.literal('no words'), why: z.catch(z.enum(['not yours', 'busy']), 'busy') }),
+  stranger,
+  fault,
+])
+export const admittedAnswer = z.discriminatedUnion('kind', [
+  z.object({ kind: z.literal('admitted') }),
+  z.object({
+    kind: z.literal('not admitted'),
+    why: z.catch(z.enum(['gone', 'invite unknown', 'not yours']), 'gone'),
+  }),
+  stranger,
+  fault,
+])
+
 const knownVerdict = z.discriminatedUnion('kind', [
   z.object({ kind: z.literal('stored'), seq: sequence }),
   z.object({ kind: z.literal('already stored'), seq: sequence }),
@@ -40,6 +64,11 @@ export const pushedAnswer = z.object({ verdicts: z.array(z.catch(knownVerdict, {
 
 export const tellMessage = z.object({ feed: z.string(), before: sequence, upTo: sequence, ops: z.array(storedOp) })
 export const offeredMessage = z.object({ ops: z.array(z.object({ text: z.string(), carrier: deviceId })) })
+export const offersAnswer = z.discriminatedUnion('kind', [
+  z.object({ kind: z.literal('offers'), ops: offeredMessage.shape.ops }),
+  stranger,
+  fault,
+])
 export const partingMessage = z.object({ why: z.string() })
 
 export type DownOp = z.infer<typeof storedOp>

@@ -11,7 +11,7 @@ import type { Foot } from './foot.ts'
 import type { HeldOp } from './held-op.ts'
 import { type Holding, waitingOps } from './holding.ts'
 import { type Act, createKeeper } from './keeper.ts'
-import type { Link } from './link.ts'
+import type { Link, Question } from './link.ts'
 import type { LogRecord, LogStore, StoredLog } from './log-store.ts'
 import { renamed } from './rename.ts'
 import { createSession } from './session.ts'
@@ -49,6 +49,8 @@ export interface Engine {
   readonly forget: (op: OpId) => Promise<void>
   /** Notes beside the ops: an invite made or shown, the title to list the log by. */
   readonly note: (notes: Partial<Pick<LogRecord, Noted>>) => Promise<void>
+  /** Asks the server for something that is no op; null when it cannot be asked now. */
+  readonly ask: (question: Question, message: object) => Promise<unknown>
   readonly connect: () => void
   readonly disconnect: () => void
   readonly wake: () => void
@@ -90,6 +92,7 @@ export function createEngine({ store, link, clock, inventions, stored, isSaved, 
     },
     forget: id => keeper.change(({ ops }) => (ops.get(id)?.mark.kind === 'refused' ? { remove: [id] } : null)),
     note: notes => keeper.change(() => ({ record: record => ({ ...record, ...notes }) })),
+    ask: session.ask,
     connect: session.connect,
     disconnect: session.disconnect,
     wake: session.wake,

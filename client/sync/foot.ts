@@ -2,6 +2,7 @@ import type { Op } from '#core/log/op.ts'
 import type { DeviceId } from '#core/values/ids.ts'
 import type { Stranger } from '#shared/messages/follow.ts'
 import type { Delay, Refusal } from '#shared/messages/verdict.ts'
+import type { AtTheDoor, SpokenWords } from './at-the-door.ts'
 
 /** What the words at the foot of every screen say; true at every moment. */
 export interface Foot {
@@ -14,6 +15,9 @@ export interface Foot {
   readonly refused: readonly { readonly op: Op; readonly code: Refusal; readonly path: string }[]
   /** For the desk: ops that somebody carries beyond their own rights. */
   readonly offered: readonly { readonly text: string; readonly op: Op; readonly carrier: DeviceId }[]
+  /** Who asks to be let in where this phone may let them in, and the words that stand for it. */
+  readonly askers: readonly AtTheDoor[]
+  readonly spoken: readonly SpokenWords[]
   readonly link: LinkWord
   readonly stranger: Stranger | null
   /** A service worker can hold the app: it starts again with no signal. */
@@ -29,6 +33,8 @@ export const emptyFoot: Foot = {
   putOff: [],
   refused: [],
   offered: [],
+  askers: [],
+  spoken: [],
   link: 'away',
   stranger: null,
   canSleep: false,

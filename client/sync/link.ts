@@ -1,6 +1,6 @@
 import type { Hello } from '#shared/messages/hello.ts'
 
-export const questions = ['follow', 'pull', 'exchange', 'push'] as const
+export const questions = ['follow', 'pull', 'exchange', 'push', 'words', 'askers', 'admit', 'offers'] as const
 export type Question = (typeof questions)[number]
 
 /** What a link reports; all of it as it came, unread. */
@@ -10,6 +10,8 @@ export interface LinkEvents {
   readonly down: () => void
   readonly told: (message: unknown) => void
   readonly offered: (message: unknown) => void
+  /** Who asks to be let in has changed. */
+  readonly asked: () => void
   readonly parting: (message: unknown) => void
 }
 

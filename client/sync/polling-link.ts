@@ -89,8 +89,9 @@ export async function askByHttp(
     const { feed, after } = message as { feed: string; after: number }
     return readJson(await caller.fetch(`${base}/ops?feed=${encodeURIComponent(feed)}&after=${after}`, shared))
   }
+  if (question === 'askers' || question === 'offers') return readJson(await caller.fetch(`${base}/${question}`, shared))
   headers['Content-Type'] = 'application/json'
-  const path = question === 'push' ? 'ops' : 'exchange'
+  const path = question === 'push' ? 'ops' : question
   return readJson(await caller.fetch(`${base}/${path}`, { ...shared, method: 'POST', body: JSON.stringify(message) }))
 }
 

@@ -69,15 +69,22 @@ export const forgetEra = (record: LogRecord): LogRecord => ({ ...record, era: nu
 
 const toSend = (held: HeldOp): HeldOp => ({ ...held, seq: null, serverAt: null, mark: waitingMark })
 
-/** What is to be sent now, in order; what was put off on this link already waits for the next. */
+/** What is to be sent now, in order, this phone's own key before all; what was put off on this link already waits for the next. */
 export const lineOf = (holding: Holding, tried: ReadonlySet<OpId>): readonly HeldOp[] =>
-  waitingOps(holding).filter(({ op, mark }) => mark.kind === 'waiting' || !tried.has(opIdOf(op)))
+  firstOf(
+    waitingOps(holding).filter(({ op, mark }) => mark.kind === 'waiting' || !tried.has(opIdOf(op))),
+    [makeKey('key', { device: holding.record.device })],
+  )
+
+/** The line with the first op that gives one of these keys before the others: the rest may stand on it. */
+function firstOf(line: readonly HeldOp[], keys: readonly string[]): readonly HeldOp[] {
+  const first = line.find(({ op }) => op.facts.some(({ key, value }) => keys.includes(key) && value !== null))
+  return first ? [first, ...line.filter(held => held !== first)] : line
+}
 
 /** The line to a server without the log: first the op in which this phone's key or invite stands, the founder's if it can. */
 export function foundingLine(holding: Holding, tried: ReadonlySet<OpId>): readonly HeldOp[] {
-  const line = lineOf(holding, tried)
   const { device, invite } = holding.record
   const keys = [makeKey('key', { device }), ...(invite ? [makeKey('invite', { invite: invite.id })] : [])]
-  const first = line.find(({ op }) => op.facts.some(({ key, value }) => keys.includes(key) && value !== null))
-  return first ? [first, ...line.filter(held => held !== first)] : line
+  return firstOf(lineOf(holding, tried), keys)
 }

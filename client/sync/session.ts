@@ -4,14 +4,15 @@ import type { Stranger } from '#shared/messages/follow.ts'
 import type { Hello } from '#shared/messages/hello.ts'
 import { protocolVersion } from '#shared/protocol.ts'
 import { offeredMessage, partingMessage, type Tell, tellMessage } from './answers.ts'
+import { createDoor } from './at-the-door.ts'
 import { createCatchUp, type Outcome } from './catch-up.ts'
 import type { Clock } from './clock.ts'
 import { createContact } from './contact.ts'
-import { feedsOf } from './feeds.ts'
+import { feedsOf, grantOf } from './feeds.ts'
 import type { Foot } from './foot.ts'
 import { feedSeq } from './holding.ts'
 import type { Keeper } from './keeper.ts'
-import type { Link } from './link.ts'
+import type { Link, Question } from './link.ts'
 import { type Offer, offersOf } from './offers.ts'
 import { createSender } from './sender.ts'
 import { foundingLine, lineOf, wholeChange } from './sent.ts'
@@ -35,8 +36,10 @@ export interface Session {
   readonly kick: () => void
   /** The page is looked at, the network came back, or somebody tapped. */
   readonly wake: () => void
-  readonly foot: () => Pick<Foot, 'link' | 'stranger'>
+  readonly foot: () => Pick<Foot, 'link' | 'stranger' | 'askers' | 'spoken'>
   readonly offers: () => readonly Offer[]
+  /** Asks the server for something that is no op; null when it cannot be asked now. */
+  readonly ask: (question: Question, message: object) => Promise<unknown>
 }
 
 const probeLimitMs = 2_500
@@ -65,6 +68,7 @@ export function createSession({ keeper, link, clock, rename, changed }: SessionP
 
   const lost = (): void => {
     followed = []
+    atTheDoor.lost()
     enter('shut')
   }
 
@@ -82,6 +86,20 @@ export function createSession({ keeper, link, clock, rename, changed }: SessionP
     emptied: () => {
       if (door === 'bringing') catchUp()
     },
+  })
+
+  const takeOffers = (known: readonly Offer[], ops: Parameters<typeof offersOf>[1]): void => {
+    offers = offersOf(known, ops)
+    changed()
+  }
+  const atTheDoor = createDoor({
+    contact,
+    clock,
+    role: () => grantOf(keeper.holding().state, keeper.holding().record.device)?.role ?? null,
+    isTold: link.isTold,
+    // What is asked for is all there is.
+    offered: ops => takeOffers([], ops),
+    changed,
   })
 
   const wantedFeeds = (): readonly Feed[] => {
@@ -115,6 +133,7 @@ export function createSession({ keeper, link, clock, rename, changed }: SessionP
     followed = feeds
     contact.succeeded()
     enter('open')
+    atTheDoor.look()
     lookForFeeds()
   }
 
@@ -158,9 +177,7 @@ export function createSession({ keeper, link, clock, rename, changed }: SessionP
 
   const offered = (message: unknown): void => {
     const parsed = offeredMessage.safeParse(message)
-    if (!parsed.success) return
-    offers = offersOf(offers, parsed.data.ops)
-    changed()
+    if (parsed.success) takeOffers(offers, parsed.data.ops)
   }
 
   const parted = (message: unknown): void => {
@@ -191,7 +208,7 @@ export function createSession({ keeper, link, clock, rename, changed }: SessionP
   const connect = (): void => {
     if (isWanted) return
     isWanted = true
-    link.start(hello, { up, down, told, offered, parting: parted })
+    link.start(hello, { up, down, told, offered, asked: atTheDoor.look, parting: parted })
     changed()
   }
 
@@ -234,7 +251,12 @@ export function createSession({ keeper, link, clock, rename, changed }: SessionP
     disconnect,
     wake,
     kick: sender.kick,
-    foot: () => ({ link: word(), stranger }),
+    foot: () => ({ link: word(), stranger, askers: atTheDoor.askers(), spoken: atTheDoor.spoken() }),
     offers: () => offers,
+    ask: async (question, message) => {
+      const answer = contact.isUp() ? await contact.ask(question, message) : null
+      atTheDoor.look()
+      return answer
+    },
   }
 }

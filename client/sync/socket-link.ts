@@ -25,7 +25,7 @@ export function createSocketLink({ url, clock, failed }: SocketLinkParts): Link 
     })
   }
 
-  const listen = (from: Socket, { up, down, told, offered, parting }: LinkEvents): void => {
+  const listen = (from: Socket, { up, down, told, offered, asked, parting }: LinkEvents): void => {
     from.on('connect', () => {
       failures = 0
       up()
@@ -41,6 +41,7 @@ export function createSocketLink({ url, clock, failed }: SocketLinkParts): Link 
     })
     from.on('tell', told)
     from.on('offered', offered)
+    from.on('asked', () => asked())
     from.on('parting', parting)
   }
 

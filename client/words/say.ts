@@ -8,6 +8,7 @@ import { holeWords } from './hole-words.ts'
 import { homeWords } from './home-words.ts'
 import { noteWords } from './note-words.ts'
 import { outingWords } from './outing-words.ts'
+import { phoneWords } from './phone-words.ts'
 import { rulingWords } from './ruling-words.ts'
 import { startWords } from './start-words.ts'
 import type { Word } from './word.ts'
@@ -25,6 +26,7 @@ export const catalogue = {
   ...holeWords,
   ...noteWords,
   ...outingWords,
+  ...phoneWords,
   ...handOverWords,
 }
 

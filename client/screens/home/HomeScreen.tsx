@@ -9,7 +9,7 @@ import { OutingList } from './OutingList.tsx'
 import { PageNotice } from './PageNotice.tsx'
 import { TakeOver } from './TakeOver.tsx'
 
-/** Every way in: the outings on this phone, a new one, a link, a file. */
+/** Every way in: the outings on this phone, a new one, three words, a link, a file. */
 export function HomeScreen() {
   return (
     <div className="page">
@@ -24,6 +24,9 @@ export function HomeScreen() {
         <OutingList />
         <section className="section" aria-label={say('home-join')}>
           <h2>{say('home-join')}</h2>
+          <Link className="button" href={paths.join}>
+            {say('home-words')}
+          </Link>
           <JoinByLink />
         </section>
         <section className="section" aria-label={say('take-over-title')}>

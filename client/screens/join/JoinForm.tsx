@@ -5,21 +5,14 @@ import { limits } from '#shared/limits.ts'
 import { Field } from '../../parts/Field.tsx'
 import { useWork } from '../../parts/use-work.ts'
 import { joinOuting } from '../../state/actions.ts'
-import { outingStore } from '../../state/outing-store.ts'
 import { say, sayCode } from '../../words/say.ts'
 import { tabPath } from '../paths.ts'
+import { isKnownHere } from './known-here.ts'
 
 interface Props {
   readonly link: string
   /** In, with a name that is no player's. */
   readonly onJoined: (log: LogId) => void
-}
-
-/** True for a player's own name, and on a phone that only watches: nothing is left to ask. */
-function isKnownHere(label: string): boolean {
-  const { outing, me } = outingStore.getState()
-  if (!outing || me?.role === 'viewer') return true
-  return [...outing.players.values()].some(({ name }) => name === label)
 }
 
 /** Asks for a name and joins. */

@@ -5,9 +5,10 @@ import { say } from '../../words/say.ts'
 import { paths } from '../paths.ts'
 import { InviteAhead } from './InviteAhead.tsx'
 import { isJoinPath, JoinByLink } from './JoinByLink.tsx'
+import { JoinByWords } from './JoinByWords.tsx'
 import { WhoAreYou } from './WhoAreYou.tsx'
 
-/** Joins by the invite in the address, which leaves the address bar at once. */
+/** Joins by the invite in the address, which leaves the address bar at once, or by three words. */
 export function JoinScreen() {
   const [location] = useLocation()
   const [link, setLink] = useState(() => (isJoinPath(location) ? linkOf(location) : null))
@@ -24,13 +25,26 @@ export function JoinScreen() {
       <main>
         <h1>{say('join-title')}</h1>
         {joined !== null && <WhoAreYou log={joined} />}
-        {joined === null && link === null && <JoinByLink />}
+        {joined === null && link === null && <WithoutLink onJoined={setJoined} />}
         {joined === null && link !== null && <InviteAhead key={link} link={link} onJoined={setJoined} />}
         <Link className="plain-link" href={paths.home}>
           {say('home')}
         </Link>
       </main>
     </div>
+  )
+}
+
+/** No invite in the address: three words, or a link that is pasted. */
+function WithoutLink({ onJoined }: { readonly onJoined: (log: LogId) => void }) {
+  return (
+    <>
+      <JoinByWords onJoined={onJoined} />
+      <section className="section" aria-label={say('home-link')}>
+        <h2>{say('home-link')}</h2>
+        <JoinByLink />
+      </section>
+    </>
   )
 }
 

@@ -10,12 +10,17 @@ import { OutingPage } from '../outing/OutingPage.tsx'
 import { HandOver } from './HandOver.tsx'
 import { InviteLink } from './InviteLink.tsx'
 import { Phones } from './Phones.tsx'
+import { TakenOut, useIsOut } from './TakenOut.tsx'
+import { ThisPhoneIs } from './ThisPhoneIs.tsx'
+import { ThreeWords } from './ThreeWords.tsx'
 
 interface Offer {
   readonly id: string
   readonly role: 'desk' | 'scorer' | 'viewer'
   readonly group: GroupId | null
   readonly text: string
+  /** Where three words let in, if they can be said for this: a group, or null for the desk where all are. */
+  readonly words?: GroupId | null
 }
 
 /** Invites by link and QR, the phones that are in, and this phone's own settings. */
@@ -23,6 +28,7 @@ export function ShareScreen() {
   const outing = useOuting(store => store.outing)
   const role = useOuting(store => store.me?.role ?? null)
   const own = useOuting(store => store.me?.group ?? null)
+  const isOut = useIsOut()
   const [chosen, setChosen] = useState('')
   if (!outing) return null
   const offers = offersOf(outing, role, own)
@@ -30,7 +36,8 @@ export function ShareScreen() {
   return (
     <OutingPage tab="share">
       <h1>{say('share-title')}</h1>
-      {offer ? (
+      {isOut && <TakenOut />}
+      {offer && !isOut ? (
         <>
           <Choice
             label={say('share-who')}
@@ -38,15 +45,17 @@ export function ShareScreen() {
             options={offers.map(({ id, text }) => ({ value: id, text }))}
             onValue={setChosen}
           />
+          {offer.words !== undefined && <ThreeWords key={`words ${offer.id}`} group={offer.words} />}
           <InviteLink key={offer.id} role={offer.role} group={offer.group} />
         </>
       ) : (
-        <p>{say('share-viewing')}</p>
+        !isOut && <p>{say('share-viewing')}</p>
       )}
       <HandOver />
       <Phones />
       <section className="section" aria-label={say('share-this-phone')}>
         <h2>{say('share-this-phone')}</h2>
+        <ThisPhoneIs />
         <PageNotice />
         <LookButton />
       </section>
@@ -61,12 +70,14 @@ function offersOf(outing: Outing, role: string | null, own: GroupId | null): rea
     id: `scorer ${group}`,
     role: 'scorer',
     group,
+    words: group,
     text: say('share-scorer', { group: outing.groups.get(group)?.name ?? group }),
   })
   if (role === 'desk') {
     const isOne = outing.groups.size < 2
     const desk: Offer = { id: 'desk', role: 'desk', group: null, text: say(isOne ? 'share-desk-one' : 'share-desk') }
-    return isOne ? [desk, viewer] : [...[...outing.groups.keys()].map(scorer), desk, viewer]
+    if (isOne) return [{ ...desk, words: null }, viewer]
+    return [...[...outing.groups.keys()].map(scorer), desk, viewer]
   }
   return role === 'scorer' && own ? [scorer(own), viewer] : []
 }

@@ -1,0 +1,32 @@
+import { withdrawn } from '#core/log/op.ts'
+import { factsReplacing } from '#core/outing/acts.ts'
+import { makeKey } from '#core/outing/keys.ts'
+import type { DeviceId } from '#core/values/ids.ts'
+import type { Json } from '#core/values/json.ts'
+import { grantOf } from '../sync/feeds.ts'
+import { currentEngine } from './open-outing.ts'
+
+/** The desk takes a phone's rights: what it writes from then on stays on it. */
+export const takePhoneOut = (device: DeviceId): Promise<unknown> => setVoid(device, true)
+
+/** Gives a phone its rights back. */
+export const takePhoneBack = (device: DeviceId): Promise<unknown> => setVoid(device, withdrawn)
+
+const setVoid = (device: DeviceId, value: Json): Promise<unknown> =>
+  currentEngine().write(({ state }) => ({
+    scope: null,
+    act: value === withdrawn ? 'phone taken back' : 'phone taken out',
+    facts: factsReplacing(state, [{ key: makeKey('voidKey', { device }), value }]),
+  }))
+
+/** Another player has this phone from here on; what was written on it before stays under the name that it had. */
+export async function renamePhone(label: string): Promise<void> {
+  const engine = currentEngine()
+  await engine.note({ label })
+  await engine.write(({ state, record }) => {
+    const grant = grantOf(state, record.device)
+    if (grant === null || grant.label === label) return null
+    const fact = { key: makeKey('key', { device: record.device }), value: { ...grant, label } as unknown as Json }
+    return { scope: null, act: 'phone handed on', facts: factsReplacing(state, [fact]) }
+  })
+}
