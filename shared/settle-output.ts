@@ -161,6 +161,7 @@ const part = z.strictObject({
   name: z.enum(partNames),
   number: whole,
   holes: z.array(hole),
+  by: z.nullable(text),
   match: z.nullable(match),
   up: whole,
   tallies: z.array(z.strictObject({ side: texts, points: whole, mostPossible: whole })),

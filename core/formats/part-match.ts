@@ -1,15 +1,14 @@
-import type { HoleKey } from '#core/card/score.ts'
 import { type Fraction, fraction } from '#core/values/fraction.ts'
 import type { SoundGame } from './game-input.ts'
 import type { MatchLine, MatchSides } from './game-result.ts'
 import { matchLineOf } from './match-line.ts'
-import type { PartLine, PartName } from './parts-result.ts'
+import type { PartLine } from './parts-result.ts'
 
 /** A part that two sides play as a match, without extra holes; `sharesOf` what its result gives the game's sides. */
 export function partMatch(
   game: SoundGame,
   sides: MatchSides,
-  part: { readonly name: PartName; readonly number: number; readonly holes: readonly HoleKey[] },
+  part: Pick<PartLine, 'name' | 'number' | 'holes' | 'by'>,
   sharesOf: (result: 1 | 0 | -1) => readonly Fraction[] = pointOfTwo,
 ): PartLine {
   const match = matchLineOf(game, sides, { round: part.holes, extra: [], adjustment: 0, isPart: true })

@@ -21,6 +21,8 @@ export interface PartLine {
   readonly number: number
   /** In order of play. */
   readonly holes: readonly HoleKey[]
+  /** Who asked for a press; null where it opened by itself, and for every other part. */
+  readonly by: BallId | null
   /** Null where each plays for themselves. */
   readonly match: MatchLine | null
   /** Holes up for the match's first side over every hole that is known, those after its end too. */

@@ -18,6 +18,3 @@ export function automaticPresses(holes: readonly MatchHole[]): number[] {
   }
   return opened
 }
-
-/** The places, each once and in order. */
-export const inOrder = (places: readonly number[]): number[] => [...new Set(places)].sort((a, b) => a - b)

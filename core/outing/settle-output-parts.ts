@@ -34,6 +34,8 @@ export interface SettledPart {
   readonly name: PartLine['name']
   readonly number: number
   readonly holes: readonly SettledHole[]
+  /** The ball whose side asked for a press; null where it opened by itself, and for every other part. */
+  readonly by: string | null
   /** Null where each plays for themselves. */
   readonly match: SettledMatch | null
   /** Holes up for the match's first side, over every hole that is known. */

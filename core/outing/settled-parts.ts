@@ -17,6 +17,7 @@ const settledPart = (outing: Outing, part: PartLine): SettledPart => ({
   name: part.name,
   number: part.number,
   holes: part.holes.map(settledHole),
+  by: part.by,
   match: part.match && settledMatch(outing, part.match),
   up: part.up,
   tallies: part.tallies,

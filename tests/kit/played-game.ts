@@ -24,6 +24,8 @@ export interface PlayedGame {
   /** In order of play; holes at the end of it may be left out. */
   readonly scores: Readonly<Record<string, readonly Written[]>>
   readonly round?: readonly PlayedHole[]
+  /** Of a ball's own tee, by hole from 1, where they are not Quillmoor's. */
+  readonly pars?: Readonly<Record<string, readonly number[]>>
   readonly extra?: readonly PlayedHole[]
   /** Balls whose cards the desk has closed. */
   readonly closed?: readonly string[]
@@ -48,20 +50,22 @@ export function inputOf(game: PlayedGame): GameInput {
   const { format, sides, methods, happenings, scores, handicaps } = game
   const order = [...(game.round ?? roundFrom(1, 18)), ...(game.extra ?? [])]
   const scheduled = order.length - (game.extra?.length ?? 0)
-  const holes = order.map((played, place) => ({
-    ...played,
-    key: holeKey(played),
-    par: quillmoor.pars[played.hole - 1] ?? 4,
-    index: quillmoor.indexes[played.hole - 1] ?? 1,
-    isScheduled: place < scheduled,
-  }))
+  const holesFrom = (pars: readonly number[]) =>
+    order.map((played, place) => ({
+      ...played,
+      key: holeKey(played),
+      par: pars[played.hole - 1] ?? 4,
+      index: quillmoor.indexes[played.hole - 1] ?? 1,
+      isScheduled: place < scheduled,
+    }))
+  const parsOf = (id: string): readonly number[] => game.pars?.[id] ?? quillmoor.pars
   const inputBall = (id: string): InputBall => ({
-    holes,
+    holes: holesFrom(parsOf(id)),
     card: cardOf(order, scores[id] ?? [], game.closed?.includes(id) ?? false),
     handicaps: [handicaps?.[id] ?? 0].flat().map((exact, place) => ({
       player: `${id}${place}` as PlayerId,
       handicap: { kind: 'course', exact: fraction(exact) } satisfies BallHandicap,
-      parOfRound: 72,
+      parOfRound: parsOf(id).reduce((sum, par) => sum + par, 0),
     })),
   })
   return {

@@ -6,9 +6,11 @@ import type { MatchHole } from '#core/formats/match-state.ts'
 import { partMatch } from '#core/formats/part-match.ts'
 import { partsResult } from '#core/formats/parts-lines.ts'
 import type { PartLine, PartName } from '#core/formats/parts-result.ts'
-import { automaticPresses, inOrder } from '#core/formats/presses.ts'
-import { holesInPlay, scheduledHoles } from '#core/formats/share-holes.ts'
-import { must } from '#core/values/assert.ts'
+import { automaticPresses } from '#core/formats/presses.ts'
+import { scheduledHoles } from '#core/formats/share-holes.ts'
+import { isOutOfPlay } from '#core/formats/side-hole.ts'
+import { must, unreachable } from '#core/values/assert.ts'
+import type { BallId } from '#core/values/ids.ts'
 
 /**
  * A match in three parts of equal worth: the first nine in order of play, the second nine, all eighteen; over nine holes
@@ -17,39 +19,49 @@ import { must } from '#core/values/assert.ts'
  */
 export const nassau: Contest = { strokes: 'difference', resultOf }
 
+interface PressOpened {
+  readonly holes: readonly HoleKey[]
+  readonly by: BallId | null
+}
+
 function resultOf(game: SoundGame): GameResult {
   const [first, second] = game.sides
   const sides: MatchSides = [must(first, 'two sides'), must(second, 'two sides')]
   const keys = scheduledHoles(game)
   const nines = keys.length > 9 ? [keys.slice(0, 9), keys.slice(9)] : [keys]
   const names: readonly PartName[] = nines.length > 1 ? ['front', 'back'] : ['overall']
-  const part = (name: PartName, number: number, holes: readonly HoleKey[]): PartLine =>
-    partMatch(game, sides, { name, number, holes })
+  const part = (name: PartName, holes: readonly HoleKey[]): PartLine =>
+    partMatch(game, sides, { name, number: 1, holes, by: null })
   const presses = nines.flatMap(nine => pressesOf(game, sides, nine))
   return partsResult(game, [
-    ...nines.map((nine, place) => part(must(names[place], 'a nine has a name'), 1, nine)),
-    ...(nines.length > 1 ? [part('overall', 1, keys)] : []),
-    ...presses.map((holes, place) => part('press', place + 1, holes)),
+    ...nines.map((nine, place) => part(must(names[place], 'a nine has a name'), nine)),
+    ...(nines.length > 1 ? [part('overall', keys)] : []),
+    ...presses.map((press, place) => partMatch(game, sides, { name: 'press', number: place + 1, ...press })),
   ])
 }
 
-/** The holes of each press of a nine. */
-function pressesOf(game: SoundGame, sides: MatchSides, nine: readonly HoleKey[]): HoleKey[][] {
-  const inPlay = new Set(holesInPlay(game))
-  const holes = nine.filter(key => inPlay.has(key))
-  switch (must(game.methods.presses, 'how presses open is set')) {
+/** The presses of a nine, in order of play. */
+function pressesOf(game: SoundGame, sides: MatchSides, nine: readonly HoleKey[]): PressOpened[] {
+  const method = must(game.methods.presses, 'how presses open is set')
+  switch (method) {
     case 'none':
       return []
-    case 'at-two-down':
-      return automaticPresses(holes.map(key => known(game, sides, key))).map(place => holes.slice(place))
-    case 'by-hand': {
-      const places = game.happenings.presses.map(({ from }) => nine.indexOf(from)).filter(place => place >= 0)
-      return inOrder(places).map(place => nine.slice(place))
+    case 'at-two-down': {
+      const holes = nine.filter(key => !isOutOfPlay(game, key))
+      const known = holes.map(key => knownHole(game, sides, key))
+      return automaticPresses(known).map(place => ({ holes: holes.slice(place), by: null }))
     }
+    case 'by-hand':
+      return nine.flatMap((key, place) => {
+        const asked = game.happenings.presses.find(({ from }) => from === key)
+        return asked === undefined ? [] : [{ holes: nine.slice(place), by: asked.by }]
+      })
+    default:
+      return unreachable(method)
   }
 }
 
-function known(game: SoundGame, sides: MatchSides, key: HoleKey): MatchHole {
+function knownHole(game: SoundGame, sides: MatchSides, key: HoleKey): MatchHole {
   const { result } = matchHoleOf(game, sides, key)
   return typeof result === 'number' ? result : null
 }

@@ -27,7 +27,7 @@ function resultOf(game: SoundGame): GameResult {
     game,
     threes.map((holes, place) =>
       first !== undefined && second !== undefined && others.length === 0
-        ? partMatch(game, [first, second], { name: 'three', number: place + 1, holes })
+        ? partMatch(game, [first, second], { name: 'three', number: place + 1, holes, by: null })
         : threeOf(againstPar(game), place + 1, holes),
     ),
   )
@@ -45,7 +45,7 @@ function againstPar(game: SoundGame): SoundGame {
 
 function threeOf(game: SoundGame, number: number, holes: readonly HoleKey[]): PartLine {
   const tallies = game.sides.map(side => tallyOf(game, side, holes))
-  return { name: 'three', number, holes, match: null, up: 0, tallies, shares: sharesOf(tallies) }
+  return { name: 'three', number, holes, by: null, match: null, up: 0, tallies, shares: sharesOf(tallies) }
 }
 
 function tallyOf(game: SoundGame, side: readonly BallId[], holes: readonly HoleKey[]): PartTally {

@@ -17,7 +17,7 @@ function resultOf(game: SoundGame): GameResult {
   const length = keys.length / sixHolePairs.length
   const parts = sixHolePairs.map((pairs, six) => {
     const holes = keys.slice(six * length, (six + 1) * length)
-    return partMatch(game, sidesOf(game, pairs), { name: 'six', number: six + 1, holes }, result =>
+    return partMatch(game, sidesOf(game, pairs), { name: 'six', number: six + 1, holes, by: null }, result =>
       sixHoleShares(six, result),
     )
   })

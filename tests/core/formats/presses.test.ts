@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest'
 import type { MatchHole } from '#core/formats/match-state.ts'
-import { automaticPresses, inOrder } from '#core/formats/presses.ts'
+import { automaticPresses } from '#core/formats/presses.ts'
 
 // Common practice; no body publishes it.
 describe('presses that open by themselves', () => {
@@ -18,9 +18,5 @@ describe('presses that open by themselves', () => {
     [[1, null, 1, 1, 0, 0, 0, 0, 0], []],
   ])('%j open at %j', (holes, expected) => {
     expect(automaticPresses(holes)).toEqual(expected)
-  })
-
-  it('stand once each, in order of play', () => {
-    expect(inOrder([4, 2, 4])).toEqual([2, 4])
   })
 })

@@ -38,7 +38,7 @@ const mirrored = (result: MatchHoleResult): MatchHoleResult => {
   return { two: result.two.map(each => (0 - each) as 1 | 0 | -1).sort((a, b) => b - a) }
 }
 
-const runs = 600
+const runs = 400
 
 describe.each(games)('%s', (format, sides) => {
   holds(

@@ -167,6 +167,16 @@ describe('what the sides agreed', () => {
     expect(found.holes[0]).toMatchObject({ result: -1, reason: 'agreed' })
   })
 
+  it('makes a concession that says otherwise void', () => {
+    const found = singles(card(), card(), {
+      happenings: {
+        agreedHoles: [{ hole: hole(1), between, won: null }],
+        holeConcessions: [{ by: ball('alder'), to: null, hole: hole(1) }],
+      },
+    })
+    expect(found.voids).toEqual([{ hole: hole(1), by: 'alder', reason: 'agreed-otherwise' }])
+  })
+
   it('told in two ways leaves the hole open', () => {
     const agreedHoles = [ball('birch'), null].map(won => ({ hole: hole(1), between, won }))
     const found = singles(card(), card(), { happenings: { agreedHoles } })
@@ -390,6 +400,28 @@ describe('one ball of two players', () => {
 
   it('needs two players a ball', () => {
     expect(() => strokes('foursomes-match', [5], [10, 20], 'half-of-difference')).toThrow('wrong sides')
+  })
+})
+
+describe('the total of two', () => {
+  const first = (scores: PlayedGame['scores']) =>
+    line({
+      format: 'total-of-two-match',
+      sides: [
+        ['alder', 'cedar'],
+        ['birch', 'rowan'],
+      ],
+      scores,
+    }).holes[0]
+
+  // Rules of Handicapping, Appendix C, names the form; that both have to hole out is common practice.
+  it('adds both partners, and is lost where one of them is not in', () => {
+    expect(first({ alder: [3], cedar: [5], birch: [4], rowan: [5] })).toMatchObject({ result: 1, reason: 'lower' })
+    expect(first({ alder: [3], cedar: ['picked-up'], birch: [7], rowan: [7] })).toMatchObject({
+      result: -1,
+      reason: 'only-holed',
+    })
+    expect(first({ alder: [3], birch: [4], rowan: [5] })?.result).toBeNull()
   })
 })
 

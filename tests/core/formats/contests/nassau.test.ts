@@ -87,9 +87,9 @@ describe('presses', () => {
   it('open from the hole that a side asks, to the end of its nine', () => {
     const presses = [12, 3].map(from => ({ by: ball('birch'), from: hole(from) }))
     const result = nassau('AA', { methods: { presses: 'by-hand' }, happenings: { presses } })
-    expect(result.parts.slice(3).map(({ name, number, holes }) => [name, number, holes[0], holes.length])).toEqual([
-      ['press', 1, hole(3), 7],
-      ['press', 2, hole(12), 7],
+    expect(result.parts.slice(3).map(({ number, by, holes }) => [number, by, holes[0], holes.length])).toEqual([
+      [1, 'birch', hole(3), 7],
+      [2, 'birch', hole(12), 7],
     ])
     expect(nassau('AA', { happenings: { presses } }).parts).toHaveLength(3)
   })

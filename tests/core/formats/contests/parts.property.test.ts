@@ -35,7 +35,7 @@ const games: readonly (readonly [string, FormatName, Sides, Partial<PlayedGame>,
   ['six threes, four players', 'six-threes-match', each, {}, 1],
 ]
 
-const runs = 800
+const runs = 500
 
 describe.each(games)('%s', (name, format, sides, more, points) => {
   holds(

@@ -27,7 +27,7 @@ const games: readonly (readonly [string, FormatName, Ids, Partial<PlayedGame>])[
   ['split sixes', 'split-sixes', three, {}],
 ]
 
-const runs = 800
+const runs = 500
 
 describe.each(games)('%s', (name, format, ids, more) => {
   holds(

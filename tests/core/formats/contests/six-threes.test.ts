@@ -113,6 +113,17 @@ describe('six threes each for themselves', () => {
     expect(shares(result)[0]).toEqual(['0.50', '0.50', '0.00'])
   })
 
+  it('go against the par of each tee, which gives no points of its own', () => {
+    const longer = quillmoor.pars.map((par, place) => (place === 0 ? par + 1 : par))
+    const result = sixThrees(
+      sides,
+      { alder: quillmoor.pars, birch: quillmoor.pars, cedar: longer },
+      { pars: { cedar: longer } },
+    )
+    expect(result.strokes.get(ball('cedar'))?.strokes).toBe(1)
+    expect(shares(result)).toEqual(Array(6).fill(['0.33', '0.33', '0.33']))
+  })
+
   it('leave out a hole that is out of play', () => {
     const result = sixThrees(
       sides,
