@@ -69,23 +69,26 @@ const group = z.strictObject({
   order: z.optional(z.array(z.tuple([wholeFrom(1, 18), wholeFrom(1, 9)])).check(z.maxLength(60))),
 })
 
+/** Null leaves it unset. */
+const setting = <S extends z.ZodMiniType>(schema: S) => z.optional(z.nullable(schema))
+
 const game = z.strictObject({
   id: idOf<GameId>(),
   format: z.enum(formatNames),
   group: z.optional(groupId),
   sides: z.array(z.array(ballId).check(z.minLength(1))).check(z.minLength(1)),
-  allowance: z.optional(gameMethods.allowancePercent),
-  rounding: z.optional(gameMethods.rounding),
-  nineHoleIndex: z.optional(gameMethods.nineHoleIndex),
-  matchStrokes: z.optional(gameMethods.matchStrokes),
-  sideStrokes: z.optional(gameMethods.sideStrokes),
-  handicapShares: z.optional(gameMethods.handicapShares),
-  mixedTees: z.optional(gameMethods.mixedTees),
-  countingBalls: z.optional(gameMethods.countingBalls),
-  maximumScore: z.optional(gameMethods.maximumScore),
-  skins: z.optional(gameMethods.skins),
-  presses: z.optional(gameMethods.presses),
-  ties: z.optional(gameMethods.ties),
+  allowance: setting(gameMethods.allowancePercent),
+  rounding: setting(gameMethods.rounding),
+  nineHoleIndex: setting(gameMethods.nineHoleIndex),
+  matchStrokes: setting(gameMethods.matchStrokes),
+  sideStrokes: setting(gameMethods.sideStrokes),
+  handicapShares: setting(gameMethods.handicapShares),
+  mixedTees: setting(gameMethods.mixedTees),
+  countingBalls: setting(gameMethods.countingBalls),
+  maximumScore: setting(gameMethods.maximumScore),
+  skins: setting(gameMethods.skins),
+  presses: setting(gameMethods.presses),
+  ties: setting(gameMethods.ties),
 })
 
 const scores = z.strictObject({

@@ -1,5 +1,6 @@
 import { type HoleKey, holeKey } from '#core/card/score.ts'
 import type { Happenings } from '#core/formats/happenings.ts'
+import type { BallId } from '#core/values/ids.ts'
 import type { HoleAndLap, Ruling } from './facts.ts'
 import { gamesNamed } from './games-of.ts'
 import { emptyGameNotes } from './notes.ts'
@@ -16,10 +17,18 @@ export function happeningsOf({ notes, games: all }: Outing, game: Game): Happeni
     absences: notes.absences,
     penalties: rulings.flatMap(each => (each.kind === 'penalty' ? [{ ...each, hole: keyOf(each.hole) }] : [])),
     disqualified: rulings.flatMap(each => (each.kind === 'disqualified' ? [{ ...each, hole: keyOf(each.hole) }] : [])),
-    playsOff: new Map(rulings.flatMap(playsOff)),
+    playsOff: lowestPlaysOff(rulings),
   }
 }
 
 const keyOf = (at: HoleAndLap | null): HoleKey | null => at && holeKey({ hole: at[0], lap: at[1] })
 
-const playsOff = (ruling: Ruling) => (ruling.kind === 'plays-off' ? [[ruling.ball, ruling.strokes] as const] : [])
+/** Of several figures for a ball the lowest, whichever ruling came last: what a side declared low is what it plays off. */
+function lowestPlaysOff(rulings: readonly Ruling[]): Happenings['playsOff'] {
+  const lowest = new Map<BallId, number>()
+  for (const ruling of rulings) {
+    if (ruling.kind !== 'plays-off') continue
+    lowest.set(ruling.ball, Math.min(ruling.strokes, lowest.get(ruling.ball) ?? ruling.strokes))
+  }
+  return lowest
+}

@@ -1,5 +1,5 @@
 import { faultsAt, type Names, namesIn, type PlainFault } from './plain-fault.ts'
-import type { PlainOuting, PlainRatings } from './plain-file.ts'
+import { groupOfBall, type PlainOuting, type PlainRatings } from './plain-file.ts'
 import { faultsOfNotes } from './plain-note-faults.ts'
 import { faultsOfClosed, faultsOfScores } from './plain-score-faults.ts'
 import { parseIndexTenths, parseTenths } from './tenths.ts'
@@ -127,30 +127,21 @@ function faultsOfGroups(file: PlainOuting, { balls }: Names): PlainFault[] {
   })
 }
 
-function faultsOfMoves({ moved, course }: PlainOuting, { balls, groups }: Names): PlainFault[] {
-  const unknown = [
-    ...faultsAt(
-      moved,
-      place => `moved[${place}].ball`,
-      'unknown ball',
-      ({ ball }) => !balls.has(ball),
-    ),
-    ...faultsAt(
-      moved,
-      place => `moved[${place}].group`,
-      'unknown group',
-      ({ group }) => !groups.has(group),
-    ),
-  ]
-  const holes = (moved ?? []).flatMap((move, at) =>
-    faultsAt(
-      move.holes,
-      place => `moved[${at}].holes[${place}][0]`,
-      'no such hole',
-      ([hole]) => hole > course.holes.length,
-    ),
-  )
-  return [...unknown, ...holes]
+function faultsOfMoves(file: PlainOuting, { balls, groups }: Names): PlainFault[] {
+  return (file.moved ?? []).flatMap(({ ball, group, holes }, at): PlainFault[] => {
+    const path = `moved[${at}]`
+    const ofBall = balls.has(ball) ? 'no group' : 'unknown ball'
+    return [
+      ...(groupOfBall(file, ball) === null ? [{ path: `${path}.ball`, code: ofBall } as const] : []),
+      ...(groups.has(group) ? [] : [{ path: `${path}.group`, code: 'unknown group' } as const]),
+      ...faultsAt(
+        holes,
+        place => `${path}.holes[${place}][0]`,
+        'no such hole',
+        ([hole]) => hole > file.course.holes.length,
+      ),
+    ]
+  })
 }
 
 function faultsOfGames(file: PlainOuting, { balls, groups, games }: Names): PlainFault[] {

@@ -91,9 +91,9 @@ export interface PlainMove {
   readonly holes: readonly HoleAndLap[]
 }
 
-type Named<K extends GameSetting> = NonNullable<GameMethods[K]> | undefined
+type Named<K extends GameSetting> = GameMethods[K] | undefined
 
-/** A setting left out is the one that a new game of the format proposes. */
+/** A setting left out is the one that a new game of the format proposes; null leaves it unset, as where ties stand. */
 export interface PlainGame {
   readonly id: GameId
   readonly format: FormatName

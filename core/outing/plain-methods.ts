@@ -1,9 +1,20 @@
+import type { FormatName } from '#core/formats/format-names.ts'
 import type { GameMethods, GameSetting } from '#core/formats/game-methods.ts'
+import { defaultGameMethods } from './game-settings.ts'
 import type { PlainGame } from './plain-file.ts'
 
-/** The methods that are set, under the names of the plain file. */
-export const namedMethods = ({ allowancePercent: allowance, ...methods }: GameMethods): Partial<PlainGame> =>
-  Object.fromEntries(Object.entries({ allowance, ...methods }).filter(([, value]) => value !== null))
+/**
+ * The methods that are set, under the names of the plain file; null for one that is not set although a new game of the
+ * format proposes it, as where ties stand.
+ */
+export function namedMethods(format: FormatName, methods: GameMethods): Partial<PlainGame> {
+  const { allowancePercent: allowance, ...others } = methods
+  const { allowancePercent: proposedAllowance, ...proposed } = defaultGameMethods(format, methods)
+  const proposals: Readonly<Record<string, unknown>> = { allowance: proposedAllowance, ...proposed }
+  return Object.fromEntries(
+    Object.entries({ allowance, ...others }).filter(([name, value]) => value !== null || proposals[name] !== null),
+  )
+}
 
 /** The methods that a game of the file names. */
 export function methodsNamed(game: PlainGame): Partial<GameMethods> {

@@ -102,10 +102,14 @@ const plainGroup = ({ id, name, balls, round, extra }: Group): PlainGroup => ({
   order: [...round, ...extra].map(({ hole, lap }) => [hole, lap] as const),
 })
 
-/** Moves from groups that are here; a hole that the course does not have is left out. */
+/** Moves of balls and from groups that are here; a hole that the course does not have is left out. */
 function movedOf({ balls, groups }: Outing, last: number): Pick<PlainOuting, 'moved'> {
-  const moved = [...balls.values()].flatMap(({ id: ball, elsewhere }) =>
-    elsewhere.map(({ group, holes }) => ({ ball, group, holes: holes.filter(([hole]) => hole <= last) })),
+  const moved = [...balls.values()].flatMap(({ id: ball, group: own, elsewhere }) =>
+    (own === null || !groups.has(own) ? [] : elsewhere).map(({ group, holes }) => ({
+      ball,
+      group,
+      holes: holes.filter(([hole]) => hole <= last),
+    })),
   )
   const known = moved.filter(({ group, holes }) => groups.has(group) && holes.length > 0)
   return known.length === 0 ? {} : { moved: known }
@@ -118,7 +122,7 @@ function plainGame(game: Game): PlainGame[] {
     format: game.format,
     sides: game.sides,
     ...(game.group === null ? {} : { group: game.group }),
-    ...namedMethods(game.methods),
+    ...namedMethods(game.format, game.methods),
   }
   return [plain]
 }
@@ -150,7 +154,7 @@ function scoresOf(outing: Outing, holes: number, ball: BallId, card: Card): Plai
   }))
 }
 
-/** One score a record; a closed score that no record says stands on the card. */
+/** One score a record that counts in a file; a closed score that none of them says stands on the card, or is the desk's. */
 function writtenOn(
   outing: Outing,
   ball: BallId,
@@ -158,11 +162,17 @@ function writtenOn(
   { lap }: PlayedHole,
 ): (Row & { readonly score: HoleScore })[] {
   if (score.kind === 'none') return []
-  if (score.kind === 'one' && score.entries.length === 0) {
-    return [{ group: outing.balls.get(ball)?.group ?? null, record: 'card', lap, score: score.score }]
-  }
+  const own = outing.balls.get(ball)?.group ?? null
+  const isPlaced = own !== null && outing.groups.has(own)
   const byKey = new Map<string, ScoreEntry[]>()
-  for (const entry of score.entries) byKey.set(entry.key, [...(byKey.get(entry.key) ?? []), entry])
+  for (const entry of score.entries) {
+    const group = groupOfKey(entry.key)
+    if (group !== null && !(isPlaced && outing.groups.has(group))) continue
+    byKey.set(entry.key, [...(byKey.get(entry.key) ?? []), entry])
+  }
+  if (score.kind === 'one' && byKey.size === 0) {
+    return [{ group: isPlaced ? own : null, record: isPlaced ? 'card' : 'desk', lap, score: score.score }]
+  }
   return [...byKey.values()].flatMap(entries => {
     const [first, ...rest] = entries
     if (first === undefined || rest.some(entry => entry.score !== first.score)) return []

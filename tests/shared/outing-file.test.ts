@@ -137,3 +137,14 @@ it('what settle prints is what its schema says', () => {
   const changes = [{}, { scores: [] }, { players: [{ id: 'alder', name: 'Alder' }, ...others] }, { closed: ['alder'] }]
   for (const change of changes) expect(settleOutputSchema.safeParse(settledWith(change)).error).toBeUndefined()
 })
+
+it('a game whose ties stand, or that lacks a method, is the same in the file made of it', () => {
+  const bogey = { id: 'bogey', format: 'par-bogey', sides: points?.sides }
+  const proposed = outingOfPlain(plainWith({ games: [bogey], main: undefined }))
+  expect(proposed.games[0]?.methods.ties).toMatchObject({ method: 'points' })
+  const standing = outingOfPlain(plainWith({ games: [{ ...bogey, ties: null, rounding: null }], main: undefined }))
+  expect(standing.games[0]?.methods).toMatchObject({ ties: null, rounding: null })
+  const again = plainOf(standing)
+  expect(parseOutingFile(JSON.stringify(again))).toMatchObject({ ok: true })
+  expect(again && outingOfPlain(again).games).toEqual(standing.games)
+})

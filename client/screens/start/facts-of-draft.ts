@@ -66,6 +66,6 @@ function plainGame(draft: Draft, format: FormatName): PlainGame {
     id: format as string as GameId,
     format,
     sides: chosen as readonly (readonly BallId[])[],
-    ...namedMethods(methodsOfDraft(game)),
+    ...namedMethods(format, methodsOfDraft(game)),
   }
 }

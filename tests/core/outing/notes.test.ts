@@ -149,6 +149,21 @@ describe('a ruling of the desk', () => {
     )
   })
 
+  it('of two that say what a ball plays off the lower counts, whatever their order', () => {
+    for (const [first, second] of [
+      [12, 9],
+      [9, 12],
+    ]) {
+      const outing = outingWith([
+        act(
+          said('ruling', { ruling: 'a' }, { ...ruling, games: null, strokes: first ?? 0 }),
+          said('ruling', { ruling: 'b' }, { ...ruling, games: null, strokes: second ?? 0 }),
+        ),
+      ])
+      expect(happenings(outing).get('points')).toBe(9)
+    }
+  })
+
   it('on a hole, on the round or out of the game is where it says', () => {
     const ruled = { games: null, rule: null, reason: null, ball: 'alder' }
     const outing = outingWith([
