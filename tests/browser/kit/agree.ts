@@ -1,9 +1,10 @@
 import { execFileSync } from 'node:child_process'
 import { expect, type Page } from '@playwright/test'
+import { catalogue } from '#client/words/say.ts'
 import type { Op } from '#core/log/op.ts'
 import { parseKey } from '#core/outing/keys.ts'
 import type { SettleOutput } from '#core/outing/settle-output.ts'
-import type { SettledLine, SettledMatch } from '#core/outing/settle-output-games.ts'
+import type { SettledGame, SettledLine, SettledMatch } from '#core/outing/settle-output-games.ts'
 import { loadDriver } from '#server/store/driver.ts'
 import { type PencilCard, pencilMatch, pencilPoints } from '#tests/kit/plain-scoring.ts'
 import type { TestPlayer } from '#tests/kit/quillmoor.ts'
@@ -85,6 +86,44 @@ function matchAgrees(matches: readonly SettledMatch[], { players, sides, card }:
   expect(matches.map(({ text, leader }) => ({ text, leader }))).toEqual([
     { text: expected.text, leader: expected.ahead === null ? null : leaders[expected.ahead] },
   ])
+}
+
+/** Every game on the board says what `settle` printed of the same acts. */
+export async function boardTellsSettled(page: Page, settled: SettleOutput): Promise<void> {
+  await openTab(page, 'Board')
+  for (const game of settled.games) {
+    if (game.format === null) continue
+    const region = page.getByRole('region', { name: catalogue[game.format].text, exact: true })
+    await expect(region, `the board of ${game.format}`).toBeVisible()
+    for (const text of boardTexts(game)) await expect(region, `the board of ${game.format}`).toContainText(text)
+  }
+}
+
+/** What has to stand on the board for a game, in the order of its lines. */
+function boardTexts(game: SettledGame): readonly (string | RegExp)[] {
+  switch (game.kind) {
+    case 'gap':
+      return game.gaps.map(() => 'waits')
+    case 'total':
+      return game.lines.map(({ names, total }) => new RegExp(`${names.join(' & ')} .*?${total ?? '–'}`))
+    case 'match':
+      return game.matches.map(matchText)
+    case 'shares':
+      return game.lines.map(({ names, total }) => `${names.join(' & ')} ${total}`)
+    case 'parts':
+      return [
+        ...game.lines.map(({ names, total }) => `${names.join(' & ')} ${total}`),
+        ...game.parts.flatMap(({ match }) => (match ? [matchText(match)] : [])),
+      ]
+  }
+}
+
+/** The stand is on the row of the side that is up: "Alder & Cedar 2 up", "Birch & Rowan won 3 & 2". */
+function matchText({ names, text, leader, winner, isFinished }: SettledMatch): string {
+  const ahead = winner ?? (isFinished ? null : leader)
+  if (ahead === null) return text
+  const side = (names[ahead === 'A' ? 0 : 1] ?? []).join(' & ')
+  return `${side} ${winner === null ? '' : 'won '}${text}`
 }
 
 /** The server's rows hold the scores of the list and no others. */

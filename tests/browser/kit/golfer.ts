@@ -8,6 +8,11 @@ export interface RoundToStart {
   readonly games: readonly string[]
   /** The sides of the four-ball match, as they are read. */
   readonly sides?: string
+  /** By game: what its fields are set to, by their names; radios, lists and figures. */
+  readonly details?: Readonly<Record<string, Readonly<Record<string, string>>>>
+  /** How many share a ball, as it is read, and who with whom. */
+  readonly oneBallOf?: string
+  readonly partners?: string
   /** Nine holes of the course, from this hole on; eighteen from the 1st when not given. */
   readonly nineFrom?: number
   /** What the players' figures are. */
@@ -24,22 +29,55 @@ export async function startOuting(page: Page, round: RoundToStart = fourBallAndP
   await page.getByRole('link', { name: 'Start an outing' }).click()
   await typeCourse(page, round.nineFrom === undefined ? 18 : 9)
   for (const [place, player] of round.players.entries()) await typePlayer(page, place + 1, player, round.handicap)
+  if (round.oneBallOf !== undefined) await page.getByRole('radio', { name: round.oneBallOf }).check({ force: true })
+  if (round.partners !== undefined) {
+    const partners = page.getByRole('group', { name: 'Partners' })
+    await partners.getByRole('radio', { name: round.partners }).check({ force: true })
+  }
   for (const game of round.games) await tick(page, game)
   // It stands ticked on a new page.
-  if (!round.games.includes('Stableford')) await tick(page, 'Stableford', false)
-  if (round.sides !== undefined) await page.getByRole('radio', { name: round.sides }).check({ force: true })
+  if (round.oneBallOf === undefined && !round.games.includes('Stableford')) await tick(page, 'Stableford', false)
+  if (round.sides !== undefined) await page.getByRole('radio', { name: round.sides }).first().check({ force: true })
+  for (const [game, fields] of Object.entries(round.details ?? {})) await setFields(page, game, fields)
   if (round.nineFrom !== undefined) await page.getByLabel('Start hole').selectOption(String(round.nineFrom))
   await page.getByRole('button', { name: 'Start the outing' }).click()
-  await expect(page.getByRole('button', { name: `${round.players[0]?.name} more` })).toBeVisible()
+  await expect(page.getByRole('button', { name: new RegExp(`^${round.players[0]?.name}.* more$`) })).toBeVisible()
 }
 
 /** A game may be on already; it may lie in a family that is closed. */
 async function tick(page: Page, game: string, isOn = true): Promise<void> {
   const box = page.getByRole('checkbox', { name: game, exact: true })
-  for (const family of await page.locator('details.family:not([open]) > summary').all()) {
-    if (!(await box.isVisible())) await family.click()
-  }
+  const closed = page.locator('details.family:not([open]) > summary')
+  while (!(await box.isVisible()) && (await closed.count()) > 0) await closed.first().click()
   await box.setChecked(isOn, { force: true })
+}
+
+/** The settings of a game that is chosen, also those behind its details. */
+async function setFields(page: Page, game: string, fields: Readonly<Record<string, string>>): Promise<void> {
+  const section = page.getByRole('region', { name: game, exact: true })
+  await section.getByText(`${game} details`).click()
+  for (const [name, value] of Object.entries(fields)) {
+    const list = section.getByRole('combobox', { name, exact: true })
+    if (await list.isVisible()) await list.selectOption(value)
+    else await section.getByRole('group', { name }).getByRole('radio', { name: value }).check({ force: true })
+  }
+}
+
+/** Puts one more game into a running outing, as its format proposes it. */
+export async function addGame(page: Page, game: string): Promise<void> {
+  await openTab(page, 'Board')
+  await page.getByRole('link', { name: 'Choose games' }).click()
+  await expect(page.getByRole('heading', { name: 'Games', exact: true })).toBeVisible()
+  await tick(page, game)
+  await page.getByRole('button', { name: `Put in ${game}` }).click()
+  await expect(page.getByRole('button', { name: `Take away ${game}` })).toBeVisible()
+}
+
+/** The ball was picked up. */
+export async function pickUp(page: Page, player: string): Promise<void> {
+  await page.getByRole('button', { name: `${player} more`, exact: true }).click()
+  await page.getByRole('button', { name: `${player} picked up`, exact: true }).click()
+  await expect(page.getByRole('button', { name: `${player} more, picked up`, exact: true })).toBeVisible()
 }
 
 async function typeCourse(page: Page, length: 9 | 18): Promise<void> {

@@ -1,0 +1,194 @@
+import { expect, type Page, test } from '@playwright/test'
+import { fourPlayers } from '#tests/kit/quillmoor.ts'
+import { boardTellsSettled, settleDownload } from './kit/agree.ts'
+import { seriousFaults } from './kit/axe.ts'
+import { addGame, goToHole, openTab, pickUp, startOuting, tapScore, whenOnServer } from './kit/golfer.ts'
+import { noComplaints, openPhone, type Phone } from './kit/round.ts'
+import { startServer } from './kit/server.ts'
+
+const sides = 'Alder & Cedar v Birch & Rowan'
+
+/** The strokes of the list on a hole, for everybody but those named. */
+async function scoreHole(page: Page, hole: number, without: readonly string[] = []): Promise<void> {
+  await goToHole(page, hole)
+  for (const { name, strokes } of fourPlayers) {
+    if (!without.includes(name)) await tapScore(page, name, strokes[hole - 1] ?? 0)
+  }
+}
+
+const more = (page: Page) => page.getByRole('button', { name: 'More on this hole' }).click()
+
+const chooseGame = (page: Page, game: string) =>
+  page.getByRole('group', { name: 'In which game' }).getByRole('radio', { name: game, exact: true }).check()
+
+/** Concedes the hole of the page in a game; two taps. */
+async function concedeHole(page: Page, game: string, side: string): Promise<void> {
+  await more(page)
+  await chooseGame(page, game)
+  const concession = page.getByRole('region', { name: 'Concession' })
+  await concession.getByRole('radio', { name: side, exact: true }).check()
+  await concession.getByRole('button', { name: new RegExp(`^${side} give .* hole`) }).click()
+  await expect(concession.getByText('A concession is final')).toBeVisible()
+  await concession.getByRole('button', { name: 'Yes, it is conceded' }).click()
+  await expect(page.getByRole('region', { name: 'Noted on this hole' })).toContainText(`hole conceded by ${side}`)
+}
+
+async function certify(page: Page, as: string, button: string): Promise<void> {
+  const section = page.getByRole('region', { name: 'Certification' })
+  await section.getByRole('group', { name: 'Who holds this phone' }).getByRole('radio', { name: as }).check()
+  await section.getByRole('button', { name: button }).click()
+}
+
+async function playNine(phone: Phone): Promise<void> {
+  const { page } = phone
+  await scoreHole(page, 1)
+  await goToHole(page, 2)
+  await tapScore(page, 'Alder', 6)
+  await concedeHole(page, 'Four-ball match', 'Birch & Rowan')
+  await scoreHole(page, 2)
+  await scoreHole(page, 3)
+  await more(page)
+  await chooseGame(page, 'Four-ball match')
+  await page
+    .getByRole('region', { name: 'Hole 3 as both sides agree' })
+    .getByRole('radio', { name: 'won by Birch & Rowan' })
+    .check()
+  await page.getByRole('button', { name: 'Put in hole 3: won by Birch & Rowan' }).click()
+  await expect(page.getByText('Four-ball match: agreed, won by Birch & Rowan')).toBeVisible()
+  await scoreHole(page, 4, ['Rowan'])
+  await pickUp(page, 'Rowan')
+  await more(page)
+  await page.getByRole('textbox', { name: 'Rowan picked up; most likely score' }).fill('7')
+  await page.getByRole('button', { name: 'Put in Rowan: 7' }).click()
+  await expect(page.getByText('Rowan: most likely score 7')).toBeVisible()
+  await goToHole(page, 5)
+  await more(page)
+  await chooseGame(page, 'Nassau')
+  await page.getByRole('region', { name: 'Press' }).getByRole('radio', { name: 'Alder & Cedar' }).check()
+  await page.getByRole('button', { name: 'Alder & Cedar press from hole 5' }).click()
+  await expect(page.getByText('Nassau: Alder & Cedar pressed here')).toBeVisible()
+  for (let hole = 5; hole <= 18; hole++) await scoreHole(page, hole)
+}
+
+test('four players, five games: conceded, agreed, pressed, picked up, certified and ruled; the board is what settle says', async ({
+  browser,
+}) => {
+  test.setTimeout(240_000)
+  const server = await startServer()
+  const alder = await openPhone(browser, 'Alder')
+  const { page } = alder
+
+  await test.step('the games of the first tee, and one that is added later', async () => {
+    await page.goto(server.url)
+    await startOuting(page, {
+      players: fourPlayers,
+      games: ['Stableford', 'Four-ball match', 'Nassau'],
+      sides,
+      details: { Nassau: { 'Nassau sides': sides, 'Nassau presses': 'when a side asks' } },
+    })
+    expect(await seriousFaults(page)).toEqual([])
+    await addGame(page, 'Skins')
+    expect(await seriousFaults(page)).toEqual([])
+    await openTab(page, 'Card')
+    await expect(page.getByRole('region', { name: 'History' })).toContainText('Alder added Skins')
+  })
+
+  await test.step('who receives what is read on the tee, without a tap', async () => {
+    await goToHole(page, 4)
+    const row = page.getByRole('region', { name: 'Alder' })
+    await expect(row).toContainText('points')
+    await expect(row).toContainText('Nassau')
+  })
+
+  await test.step('eighteen holes', () => playNine(alder))
+
+  await test.step('a concession of what is decided is not offered', async () => {
+    await goToHole(page, 6)
+    await more(page)
+    await chooseGame(page, 'Four-ball match')
+    await expect(page.getByText('This match is decided already')).toBeVisible()
+    expect(await seriousFaults(page)).toEqual([])
+  })
+
+  await test.step('the board tells every game as settle does', async () => {
+    await whenOnServer(page)
+    await boardTellsSettled(page, await settleDownload(page, 'whole'))
+    expect(await seriousFaults(page)).toEqual([])
+  })
+
+  await test.step('player and marker certify; a change brings one down', async () => {
+    await openTab(page, 'Card')
+    const card = page.getByRole('region', { name: 'Certification' }).getByRole('region', { name: 'Alder' })
+    await page.getByRole('combobox', { name: 'Marker of Alder' }).selectOption('Birch')
+    await certify(page, 'Alder', 'Certify as Alder')
+    await expect(card).toContainText('Alder: certified')
+    await certify(page, 'Birch', 'Certify Alder as marker')
+    await expect(card).toContainText('Certified by both.')
+    await goToHole(page, 18)
+    await tapScore(page, 'Alder', 6)
+    await openTab(page, 'Card')
+    await expect(card).toContainText('certified, but a score has changed since')
+    await expect(card).toContainText('Hole 18: changed since certified by the player')
+    expect(await seriousFaults(page)).toEqual([])
+  })
+
+  await test.step('the marker’s own record stands beside the card, and the two choose', async () => {
+    await page.getByRole('combobox', { name: 'This phone keeps the marker’s record of' }).selectOption('Rowan')
+    await goToHole(page, 18)
+    await tapScore(page, 'Rowan', 6)
+    await openTab(page, 'Card')
+    const card = page.getByRole('region', { name: 'Certification' }).getByRole('region', { name: 'Rowan' })
+    await expect(card).toContainText('Hole 18: card 5, marker 6')
+    await card.getByRole('button', { name: 'Rowan hole 18: 5' }).click()
+    await expect(card).not.toContainText('marker 6')
+  })
+
+  await test.step('a ruling moves the results', async () => {
+    await page.getByRole('link', { name: 'Rulings' }).click()
+    await expect(page.getByText('The committee decides.')).toBeVisible()
+    await page.getByRole('combobox', { name: 'What happened' }).selectOption('the card was not certified')
+    await page.getByRole('checkbox', { name: 'Model Local Rule L-1 is in force' }).check()
+    await page.getByRole('button', { name: 'Take it into the ruling' }).click()
+    await page.getByRole('combobox', { name: 'Whom it concerns' }).selectOption('Birch')
+    await page.getByRole('combobox', { name: 'On which hole' }).selectOption('18')
+    await page.getByRole('textbox', { name: 'Reason' }).fill('not certified')
+    expect(await seriousFaults(page)).toEqual([])
+    await page.getByRole('button', { name: 'Make this ruling' }).click()
+    await expect(page.getByText('Birch: 2 penalty strokes, hole 18').first()).toBeVisible()
+    await whenOnServer(page)
+    const settled = await settleDownload(page, 'whole')
+    expect(settled.notes.rulings).toHaveLength(1)
+    await boardTellsSettled(page, settled)
+  })
+
+  noComplaints([alder])
+  await server.stop()
+})
+
+test('a foursomes of two balls: one score a hole for each side, and the drive that was used', async ({ browser }) => {
+  const server = await startServer()
+  const alder = await openPhone(browser, 'Alder')
+  const { page } = alder
+  await page.goto(server.url)
+  await startOuting(page, {
+    players: fourPlayers,
+    games: ['Foursomes match', 'Foursomes Stableford'],
+    oneBallOf: 'one ball of two',
+    partners: sides,
+  })
+  for (const hole of [1, 2, 3]) {
+    await goToHole(page, hole)
+    await tapScore(page, 'Alder & Cedar', 5)
+    await tapScore(page, 'Birch & Rowan', 4 + (hole % 2))
+  }
+  await more(page)
+  await page.getByRole('group', { name: 'Drive of Alder & Cedar' }).getByRole('radio', { name: 'Cedar' }).click()
+  await expect(page.getByText('Alder & Cedar: drive of Cedar')).toBeVisible()
+  await whenOnServer(page)
+  const settled = await settleDownload(page, 'whole')
+  expect(settled.cards.map(({ name }) => name).sort()).toEqual(['Alder & Cedar', 'Birch & Rowan'])
+  await boardTellsSettled(page, settled)
+  expect(await seriousFaults(page)).toEqual([])
+  noComplaints([alder])
+  await server.stop()
+})
