@@ -32,6 +32,7 @@ export const cardWords = {
   'certify-player-word': own('the player'),
   'certify-marker-word': own('the marker'),
   'certify-blank': own('nothing'),
+  'as-marker': own('{who} as marker'),
   'you-mark': own('you mark'),
   'on-the-card': own('card {score}'),
 } as const satisfies Words

@@ -2,7 +2,7 @@ import { expect, type Page, test } from '@playwright/test'
 import { fourPlayers } from '#tests/kit/quillmoor.ts'
 import { boardTellsSettled, settleDownload } from './kit/agree.ts'
 import { seriousFaults } from './kit/axe.ts'
-import { addGame, goToHole, openTab, pickUp, startOuting, tapScore, whenOnServer } from './kit/golfer.ts'
+import { addGame, goToHole, openTab, pickUp, startOuting, tapKey, tapScore, whenOnServer } from './kit/golfer.ts'
 import { noComplaints, openPhone, type Phone } from './kit/round.ts'
 import { startServer } from './kit/server.ts'
 
@@ -135,7 +135,8 @@ test('four players, five games: conceded, agreed, pressed, picked up, certified 
   await test.step('the marker’s own record stands beside the card, and the two choose', async () => {
     await page.getByRole('combobox', { name: 'This phone keeps the marker’s record of' }).selectOption('Rowan')
     await goToHole(page, 18)
-    await tapScore(page, 'Rowan', 6)
+    await tapKey(page, 'Rowan', 6)
+    await expect(page.getByText('two scores: 5 by Alder, 6 by Alder as marker')).toBeVisible()
     await openTab(page, 'Card')
     const card = page.getByRole('region', { name: 'Certification' }).getByRole('region', { name: 'Rowan' })
     await expect(card).toContainText('Hole 18: card 5, marker 6')

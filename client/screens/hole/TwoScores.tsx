@@ -63,6 +63,11 @@ export function TwoMark({ found, level }: Pick<Props, 'found' | 'level'>) {
 }
 
 function writersOf(outing: Outing, found: Props['found'], score: HoleScore): string {
-  const writers = found.entries.filter(entry => entry.score === score).map(({ device }) => whoOf(outing, device))
+  const writers = found.entries
+    .filter(entry => entry.score === score)
+    .map(({ device, record }) => {
+      const who = whoOf(outing, device)
+      return record === 'marker' ? say('as-marker', { who }) : who
+    })
   return [...new Set(writers)].join(' & ')
 }
