@@ -15,7 +15,7 @@ export function Foot() {
         {phone === 'saved' ? (
           <span className="foot-word">{say('foot-phone')}</span>
         ) : (
-          <span className="foot-word open">{say(phone === 'saving' ? 'foot-saving' : 'foot-failing')}</span>
+          <span className="foot-word open">{say(`foot-${phone}`)}</span>
         )}
         {waiting > 0 && <span className="foot-word open">{say('foot-to-send', { n: waiting })}</span>}
         {waiting === 0 && unknown > 0 && (

@@ -45,8 +45,8 @@ function namesOf(held: HeldById) {
   const names = new Map<DeviceId, (readonly [number, string])[]>()
   for (const op of held.values()) {
     const fact = op.facts.find(({ key }) => key === makeKey('key', { device: op.device }))
-    const { label } = (fact?.value ?? {}) as Readonly<Record<string, unknown>>
-    if (typeof label === 'string') names.set(op.device, [...(names.get(op.device) ?? []), [op.n, label]])
+    const label = fact ? labelOf(fact) : null
+    if (label !== null) names.set(op.device, [...(names.get(op.device) ?? []), [op.n, label]])
   }
   namesKept.set(held, names)
   return names
@@ -59,10 +59,17 @@ function whoThen({ device, n }: Op, held: HeldById | null): string | null {
 }
 
 /** A key over a key gives the phone another name. */
-function keyLine(op: Op, who: string, held: HeldById | null): string {
-  const isAgain = op.facts.some(({ key, replaces }) => parseKey(key)?.kind === 'key' && replaces.length > 0)
-  const from = whoThen({ ...op, n: op.n - 1 }, held)
-  return isAgain && from !== null ? say('history-handed', { from, who }) : say('history-joined', { who })
+function keyLine({ facts }: Op, who: string, held: HeldById | null): string {
+  const fact = facts.find(({ key }) => parseKey(key)?.kind === 'key')
+  const [replaced] = fact?.replaces ?? []
+  const before = replaced && held?.get(replaced)?.facts.find(({ key }) => key === fact?.key)
+  const from = before ? labelOf(before) : null
+  return from === null || from === who ? say('history-joined', { who }) : say('history-handed', { from, who })
+}
+
+function labelOf({ value }: Fact): string | null {
+  const { label } = (value ?? {}) as Readonly<Record<string, unknown>>
+  return typeof label === 'string' ? label : null
 }
 
 function voidLine({ facts }: Op, who: string, outing: Outing | null): string {

@@ -56,7 +56,8 @@ export function showLog(stored: StoredLog, isSaved: boolean): Engine {
     if (open?.engine === engine) publish(engine)
     if (onDisk) tellWrote()
   }
-  const parts = { store: logStore, link, clock: browserClock, inventions, stored, isSaved, changed }
+  const alone = { take: () => tabs.alone.take(), give: () => tabs.alone.give() }
+  const parts = { store: logStore, link, clock: browserClock, inventions, stored, isSaved, alone, changed }
   const engine = createEngine(parts)
   open = { log, engine, close: () => undefined }
   publish(engine)

@@ -1,4 +1,5 @@
 import type { LogId } from '#core/values/ids.ts'
+import type { Alone } from '../sync/keeper.ts'
 
 export interface TabEvents {
   /** Another page of this phone wrote into the log. */
@@ -12,6 +13,8 @@ export interface Tabs {
   readonly tellWrote: () => void
   /** The page is looked at: it takes the lead over from one that perhaps sleeps. */
   readonly lead: () => void
+  /** While the disk fails one page alone draws the numbers of acts; where there are no locks, each. */
+  readonly alone: Alone
   readonly close: () => void
 }
 
@@ -21,13 +24,39 @@ export function openTabs(log: LogId, { wrote, leads }: TabEvents): Tabs {
   const channel = typeof BroadcastChannel === 'undefined' ? null : new BroadcastChannel(name)
   if (channel) channel.onmessage = wrote
   const leading = createLead(name, leads)
+  const alone = createAlone(`${name}/unsaved`)
   leading.take()
   return {
+    alone,
     tellWrote: () => channel?.postMessage('wrote'),
     lead: leading.take,
     close: () => {
       channel?.close()
       leading.give()
+      alone.give()
+    },
+  }
+}
+
+/** Held until what this page has in memory is on the disk, or the page is gone. */
+function createAlone(name: string): Alone {
+  const locks: LockManager | undefined = navigator.locks
+  let release: (() => void) | null = null
+  const ask = (resolve: (isMine: boolean) => void): void => {
+    const hold = (lock: Lock | null): Promise<void> | undefined => {
+      resolve(lock !== null)
+      if (lock === null) return undefined
+      return new Promise(done => {
+        release = done
+      })
+    }
+    locks?.request(name, { ifAvailable: true }, hold).catch(() => resolve(false))
+  }
+  return {
+    take: async () => locks === undefined || release !== null || (await new Promise<boolean>(ask)),
+    give: () => {
+      release?.()
+      release = null
     },
   }
 }

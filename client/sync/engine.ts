@@ -10,7 +10,7 @@ import type { Clock } from './clock.ts'
 import type { Foot } from './foot.ts'
 import type { HeldOp } from './held-op.ts'
 import { type Holding, waitingOps } from './holding.ts'
-import { type Act, createKeeper } from './keeper.ts'
+import { type Act, type Alone, createKeeper } from './keeper.ts'
 import type { Link, Question } from './link.ts'
 import type { LogRecord, LogStore, StoredLog } from './log-store.ts'
 import { renamed } from './rename.ts'
@@ -31,6 +31,7 @@ export interface EngineParts {
   readonly inventions: Inventions
   readonly stored: StoredLog
   readonly isSaved: boolean
+  readonly alone?: Alone
   /** Something that is shown changed; `onDisk` when other pages of this phone can read it. */
   readonly changed: (onDisk: boolean) => void
 }
@@ -59,8 +60,8 @@ export interface Engine {
   readonly idle: () => Promise<void>
 }
 
-export function createEngine({ store, link, clock, inventions, stored, isSaved, changed }: EngineParts): Engine {
-  const keeper = createKeeper({ store, clock, stored, isSaved, changed })
+export function createEngine({ store, link, clock, inventions, stored, isSaved, alone, changed }: EngineParts): Engine {
+  const keeper = createKeeper({ store, clock, stored, isSaved, ...(alone && { alone }), changed })
   const rename = async (taken: OpId): Promise<boolean> => {
     let isRenamed = false
     await keeper.change(holding => {

@@ -6,8 +6,11 @@ import type { AtTheDoor, SpokenWords } from './at-the-door.ts'
 
 /** What the words at the foot of every screen say; true at every moment. */
 export interface Foot {
-  /** `saved` only when every op shown is on the disk of this phone. */
-  readonly phone: 'saved' | 'saving' | 'failing'
+  /**
+   * `saved` only when every op shown is on the disk of this phone; `elsewhere` nothing can be written here, for the disk
+   * fails and another page of this phone holds what it lacks.
+   */
+  readonly phone: 'saved' | 'saving' | 'failing' | 'elsewhere'
   /** Ops shown here that no server is known to have, those put off included. */
   readonly waiting: number
   /** Those of them that the server put off, and why. */

@@ -14,7 +14,7 @@ export type Act = (holding: Holding) => Pick<Op, 'scope' | 'act' | 'facts'> | nu
 export interface Keeper {
   readonly holding: () => Holding
   readonly phone: () => Foot['phone']
-  /** The op as it stands on the disk, or in memory alone while the disk fails. */
+  /** The op as it stands on the disk, or in memory alone while the disk fails; null when nothing was written. */
   readonly write: (act: Act) => Promise<HeldOp | null>
   readonly change: (change: (holding: Holding) => Change | null) => Promise<void>
   /** Reads again what another page of this phone wrote. */
@@ -29,18 +29,31 @@ export interface KeeperParts {
   readonly stored: StoredLog
   /** False for a new log that nothing has saved yet. */
   readonly isSaved: boolean
+  /** Of the pages of one phone, who draws numbers from memory while the disk fails. */
+  readonly alone?: Alone
   /** Called after every change, `onDisk` when other pages can read it. */
   readonly changed: (onDisk: boolean) => void
 }
 
+/** A right that one page of a phone has at a time. */
+export interface Alone {
+  /** False while another page has it. */
+  readonly take: () => Promise<boolean>
+  readonly give: () => void
+}
+
+const onlyPage: Alone = { take: async () => true, give: () => undefined }
+
 const retryDiskMs = 2_000
 
-export function createKeeper({ store, clock, stored, isSaved, changed }: KeeperParts): Keeper {
+export function createKeeper({ store, clock, stored, isSaved, alone = onlyPage, changed }: KeeperParts): Keeper {
   let holding = holdingOf(stored)
   /** Acts that are not on the disk yet, and not shown. */
   let writing = 0
   /** What the disk lacks: everything is written again once it answers. */
   let isBehind = !isSaved
+  /** Another page holds what the disk lacks: here nothing can be written until it is saved. */
+  let isElsewhere = false
   const unremoved = new Set<OpId>()
   let retryPlanned = false
   let chain: Promise<unknown> = Promise.resolve()
@@ -65,6 +78,8 @@ export function createKeeper({ store, clock, stored, isSaved, changed }: KeeperP
       if (unremoved.size > 0) await store.change(holding.record.log, { remove: [...unremoved] })
       unremoved.clear()
       isBehind = false
+      isElsewhere = false
+      alone.give()
       isNews = true
     } catch {
       planRetry()
@@ -84,7 +99,8 @@ export function createKeeper({ store, clock, stored, isSaved, changed }: KeeperP
     })
   }
 
-  const append = async (make: (draw: Draw) => HeldOp): Promise<HeldOp> => {
+  /** Null where the disk fails and another page draws the numbers. */
+  const append = async (make: (draw: Draw) => HeldOp): Promise<HeldOp | null> => {
     const made: HeldOp[] = []
     const makeNoted = (draw: Draw): HeldOp => {
       const held = make(draw)
@@ -98,6 +114,8 @@ export function createKeeper({ store, clock, stored, isSaved, changed }: KeeperP
         planRetry()
       }
     }
+    isElsewhere = !(await alone.take())
+    if (isElsewhere) return null
     // The one that the disk may have taken all the same, else a new one from memory.
     return made.at(-1) ?? make(holding.record)
   }
@@ -108,13 +126,14 @@ export function createKeeper({ store, clock, stored, isSaved, changed }: KeeperP
     assertSound(heldOfAct(holding, holding.record, clock.now(), said))
     isNews = true
     const held = await append(draw => heldOfAct(holding, draw, clock.now(), said))
+    if (held === null) return null
     holding = holdingAfter(holding, { put: [held], record: record => afterDraw(record, held) })
     return held
   }
 
   return {
     holding: () => holding,
-    phone: () => (isBehind ? 'failing' : writing > 0 ? 'saving' : 'saved'),
+    phone: () => (isElsewhere ? 'elsewhere' : isBehind ? 'failing' : writing > 0 ? 'saving' : 'saved'),
     idle: async () => {
       await chain
     },

@@ -83,6 +83,9 @@ export const outingWords = {
   'foot-phone': own('on this phone'),
   'foot-saving': own('saving on this phone'),
   'foot-failing': own('not saved: this phone’s storage is full or closed'),
+  'foot-elsewhere': own(
+    'not saved: go on in the other open page of this outing, which holds scores that are not saved',
+  ),
   'foot-to-send': own('{n} to send'),
   'foot-server': own('on the server'),
   'foot-not-on-server': own('{n} not on the server'),

@@ -14,7 +14,8 @@ export function Phones() {
   const isDesk = useOuting(store => store.me?.role === 'desk')
   const isOut = useIsOut()
   if (!phones || phones.size === 0) return null
-  const sorted = [...phones].toSorted(([, a], [, b]) => Number(a.isVoid) - Number(b.isVoid))
+  const rank = (device: DeviceId, { isVoid }: Phone): number => (device === own ? 0 : isVoid ? 2 : 1)
+  const sorted = [...phones].toSorted(([a, one], [b, other]) => rank(a, one) - rank(b, other))
   return (
     <section className="section" aria-label={say('share-phones')}>
       <h2>{say('share-phones')}</h2>

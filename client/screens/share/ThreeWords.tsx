@@ -1,4 +1,4 @@
-import { useEffect, useState } from 'react'
+import { useEffect, useEffectEvent, useState } from 'react'
 import type { GroupId } from '#core/values/ids.ts'
 import { useWork } from '../../parts/use-work.ts'
 import { sayWords, type WordsFault } from '../../state/actions.ts'
@@ -9,11 +9,13 @@ import { say } from '../../words/say.ts'
 /** Three words to say to somebody near; a phone that types them asks to be let in. */
 export function ThreeWords({ group }: { readonly group: GroupId | null }) {
   const [said, setSaid] = useState<SpokenWords | null>(null)
+  const [isOver, setOver] = useState(false)
   const [fault, setFault] = useState<WordsFault | null>(null)
   const { isWorking, work } = useWork()
   const get = (): void =>
     work(async () => {
       const answer = await sayWords(group)
+      setOver(false)
       setSaid(answer.ok ? answer.value : null)
       setFault(answer.ok ? null : answer.error)
     })
@@ -21,20 +23,27 @@ export function ThreeWords({ group }: { readonly group: GroupId | null }) {
     <section className="section" aria-label={say('words-title')}>
       <h2>{say('words-title')}</h2>
       {said === null && <p className="quiet">{say('words-hint')}</p>}
-      {said && <Said key={said.words.join()} said={said} />}
+      {said && <Said key={said.words.join()} said={said} onOver={() => setOver(true)} />}
       <div role="alert">{fault && <p className="notice">{say(`words-fault-${fault}`)}</p>}</div>
-      <button type="button" className="button" disabled={isWorking} onClick={get}>
-        {say(isWorking ? 'working' : said ? 'words-new' : 'words-get')}
-      </button>
+      {(said === null || isOver) && (
+        <button type="button" className="button" disabled={isWorking} onClick={get}>
+          {say(isWorking ? 'working' : said ? 'words-new' : 'words-get')}
+        </button>
+      )}
     </section>
   )
 }
 
 /** The words, as large as they fit, and their time. */
-function Said({ said: { words, until } }: { readonly said: SpokenWords }) {
+function Said({ said: { words, until }, onOver }: { readonly said: SpokenWords; readonly onOver: () => void }) {
   const leftMs = useLeft(until)
   const isForgotten = useIsForgotten(words)
-  if (leftMs <= 0 || isForgotten) {
+  const isOver = leftMs <= 0 || isForgotten
+  const tellOver = useEffectEvent(onOver)
+  useEffect(() => {
+    if (isOver) tellOver()
+  }, [isOver])
+  if (isOver) {
     return (
       <p role="alert" className="notice">
         {say(leftMs <= 0 ? 'words-over' : 'words-forgotten')}

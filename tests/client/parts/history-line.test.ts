@@ -69,4 +69,24 @@ describe('a line of history', () => {
   test('other phones are told of a correction, not of a first score', () => {
     expect([five, six, four].map(each => isCorrection(each, held))).toEqual([false, true, false])
   })
+
+  test('names a phone as it was called then, and says when another player has it and when it is taken out', () => {
+    const joined = op('cedar', 1, [fact('key/cedar', grant('Cedar'))])
+    const before = op('cedar', 2, [fact(key, 5)])
+    const handed = op('cedar', 3, [fact('key/cedar', grant('Maple'), 'cedar.1')])
+    const after = op('cedar', 4, [fact(key, 6, 'cedar.2')])
+    const out = op('alder', 3, [fact('void/key/cedar', true)])
+    const back = op('alder', 4, [fact('void/key/cedar', null, 'alder.3')])
+    const all = [start, joined, before, handed, after, out, back]
+    const now = outingOf(foldOps(emptyLog, all), isKnownValue)
+    const byId = new Map(all.map(each => [`${each.device}.${each.n}` as OpId, each]))
+    expect(all.slice(1).map(each => lineOfOp(each, now, byId))).toEqual([
+      'Cedar joined',
+      'Cedar put in 5 for Rowan’s 8th',
+      'Cedar’s phone is now Maple’s',
+      'Maple changed Rowan’s 8th from 5 to 6',
+      'Alder took Maple’s phone out',
+      'Alder let Maple’s phone in again',
+    ])
+  })
 })

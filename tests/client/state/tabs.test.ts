@@ -59,3 +59,27 @@ test('the other pages of the phone hear that something was written', async () =>
   first.close()
   second.close()
 })
+
+test('while the disk fails one page alone may write, until what it holds is saved or it is closed', async () => {
+  const held = new Set<string>()
+  const request = async (
+    name: string,
+    options: { steal?: true; ifAvailable?: true },
+    hold: (lock: unknown) => unknown,
+  ) => {
+    if (options.steal) return new Promise(() => void hold(null))
+    if (held.has(name)) return hold(null)
+    held.add(name)
+    await hold({ name })
+    held.delete(name)
+    return undefined
+  }
+  vi.stubGlobal('navigator', { locks: { request } })
+  const [first, second] = [openPage('first', []), openPage('second', [])]
+  expect([await first.alone.take(), await second.alone.take(), await first.alone.take()]).toEqual([true, false, true])
+  first.alone.give()
+  await vi.waitFor(async () => expect(await second.alone.take()).toBe(true))
+  second.close()
+  await vi.waitFor(async () => expect(await first.alone.take()).toBe(true))
+  first.close()
+})

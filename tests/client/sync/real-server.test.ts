@@ -6,8 +6,9 @@ import { createAnyLink } from '#client/sync/any-link.ts'
 import { createEngine, type Engine } from '#client/sync/engine.ts'
 import { createMemoryStore } from '#client/sync/memory-store.ts'
 import { makeKey } from '#core/outing/keys.ts'
-import type { DeviceId, LogId } from '#core/values/ids.ts'
-import { startApp } from '#tests/server/support/app.ts'
+import type { DeviceId, GroupId, InviteId, LogId } from '#core/values/ids.ts'
+import { connect, startApp } from '#tests/server/support/app.ts'
+import { makePhone, score } from '#tests/server/support/phone.ts'
 import { makeRecord } from './make-held.ts'
 import { deskInvite, hash } from './phone.ts'
 
@@ -105,4 +106,39 @@ test('where web sockets are blocked the same ops go by plain requests, both ways
     for (const { holding } of [alder, birch]) expect(holding().ops.size).toBe(4)
   }, patience)
   expect(birch.holding().state).toEqual(alder.holding().state)
+})
+
+test('a desk that looks in by plain requests sees what others carry for it, and who asks to be let in', async () => {
+  const app = await startApp()
+  const alder = startEngine(await startBlockingProxy(app.url), 'alder')
+  const scorer = { id: 'scorer-invite' as InviteId, secret: 'R'.repeat(22) }
+  const given = { hash: hash(scorer.secret), role: 'scorer', group: 'a', label: 'First' }
+  await alder.write(() => ({
+    scope: null,
+    act: 'outing started',
+    facts: [
+      grantOf('alder', null),
+      { key: makeKey('group', { group: 'a' as GroupId }), value: { name: 'First' }, replaces: [] },
+      { key: makeKey('group', { group: 'b' as GroupId }), value: { name: 'Second' }, replaces: [] },
+      { key: makeKey('invite', { invite: scorer.id }), value: given, replaces: [] },
+    ],
+  }))
+  alder.connect()
+  await vi.waitFor(settled(alder), patience)
+  const birch = makePhone('birch', { ...scorer, role: 'scorer', group: 'a' as GroupId }, 'real')
+  const line = await connect(app.url, birch)
+  await line.ask('push', { ops: [birch.op([birch.keyFact('scorer', 'a')])] })
+  const carried = makePhone('cedar', null, 'real').op([score('b', 5)], { scope: 'b' as GroupId })
+  const put = await line.ask('push', { ops: [carried] })
+  expect(put).toEqual({ verdicts: [{ kind: 'later', reason: 'desk' }] })
+  const { spoken } = (await line.ask('words', { group: 'a' })) as { spoken: { words: string[] } }
+  const body = JSON.stringify({ words: spoken.words.join(' '), name: 'Maple' })
+  await fetch(`${app.url}/api/ask`, { method: 'POST', headers: { 'content-type': 'application/json' }, body })
+  await vi.waitFor(() => {
+    expect(alder.foot().offered.map(({ text }) => text)).toEqual([carried])
+    expect(alder.foot().askers).toMatchObject([{ name: 'Maple', group: 'a' }])
+    expect(alder.foot().spoken).toMatchObject([{ words: spoken.words }])
+  }, patience)
+  await alder.bring([carried])
+  await vi.waitFor(() => expect(alder.foot().offered).toEqual([]), patience)
 })
