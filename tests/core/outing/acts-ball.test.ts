@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest'
+import { undoOf } from '#core/log/undo.ts'
 import type { NewFact } from '#core/outing/acts.ts'
 import {
   driveFacts,
@@ -15,7 +16,8 @@ import {
 import { certifyFacts, rulingFacts, uncertifyFacts } from '#core/outing/acts-card.ts'
 import { makeKey, scoreKey } from '#core/outing/keys.ts'
 import type { BallId, PlayerId, RulingId } from '#core/values/ids.ts'
-import { actAfter, alder, groupA, outingWith } from '#tests/kit/two-groups.ts'
+import { makeOp } from '#tests/kit/histories.ts'
+import { actAfter, alder, groupA, outingWith, startOp, stateWith } from '#tests/kit/two-groups.ts'
 
 const at = { hole: 1, lap: 1 }
 const oak = 'oak' as BallId
@@ -28,6 +30,7 @@ function outingAfter(...acts: readonly (readonly NewFact[])[]) {
 }
 
 const start = outingWith([])
+const ruled = { games: null, rule: null, reason: null, kind: 'disqualified', ball: alder, hole: null } as const
 
 describe('what a group notes about a ball', () => {
   it('is written once and taken away again', () => {
@@ -98,9 +101,8 @@ describe('what the desk says', () => {
 
   it('rules, and takes a ruling back', () => {
     const id = 'first' as RulingId
-    const ruling = { games: null, rule: null, reason: null, kind: 'disqualified', ball: alder, hole: null } as const
-    expect(outingAfter(rulingFacts(id, ruling)).notes.rulings).toEqual([{ id, ruling }])
-    expect(outingAfter(rulingFacts(id, ruling), rulingFacts(id, null)).notes.rulings).toEqual([])
+    expect(outingAfter(rulingFacts(id, ruled)).notes.rulings).toEqual([{ id, ruling: ruled }])
+    expect(outingAfter(rulingFacts(id, ruled), rulingFacts(id, null)).notes.rulings).toEqual([])
   })
 })
 
@@ -128,5 +130,38 @@ describe('a certification', () => {
     const signed = certifyFacts(outingAfter(scored), alder, 'player')
     expect(signed.map(({ key }) => key)).toEqual([makeKey('certifiedByPlayer', { group: groupA, ball: alder })])
     expect(outingAfter(scored, signed, uncertifyFacts(start, alder, 'player')).notes.certified.size).toBe(0)
+  })
+})
+
+describe('every act beside the scores', () => {
+  const acts: readonly (readonly [string, readonly NewFact[]])[] = [
+    ['a drive', driveFacts(start, { ball: alder, ...at }, 'alder' as PlayerId)],
+    ['a likely score', likelyScoreFacts(start, { ball: alder, ...at }, 7)],
+    ['a marker', markerFacts(start, alder, 'birch' as PlayerId)],
+    ['a late comer', joinFacts(start, alder, at, null)],
+    ['a ball that leaves', leaveFacts(start, alder, at, null)],
+    ['a withdrawal', withdrawFacts(start, alder, null, null)],
+    ['a hole out of play', holeOutFacts(at, { counts: 'nothing', reason: null })],
+    ['playing conditions', playingConditionsFacts({ strokes: 1, reason: null })],
+    ['a ruling', rulingFacts('first' as RulingId, ruled)],
+  ]
+
+  it.each(acts)('is taken back whole, and what stood before is there again: %s', (_, facts) => {
+    const first = actAfter([], 'fir', facts)
+    const again = actAfter(
+      [first],
+      'oak',
+      facts.map(({ key }) => ({ key, value: null })),
+    )
+    expect(outingWith([first]).notes).not.toEqual(start.notes)
+    for (const [ops, before] of [
+      [[first], start.notes],
+      [[first, again], outingWith([first]).notes],
+    ] as const) {
+      const last = ops.at(-1) as (typeof ops)[number]
+      const undone = undoOf(stateWith(ops), [startOp, ...ops], last)
+      expect(undone.left).toEqual([])
+      expect(outingWith([...ops, makeOp([startOp, ...ops], 'fir', undone.facts)]).notes).toEqual(before)
+    }
   })
 })
