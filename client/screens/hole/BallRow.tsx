@@ -21,6 +21,8 @@ interface Props {
   readonly ball: BallId
   readonly at: PlayedHole
   readonly isYou: boolean
+  /** True for a ball that tees off first here. */
+  readonly hasHonour: boolean
   /** True where this phone keeps the marker's record of the ball. */
   readonly isMarked: boolean
   /** False on a phone that only watches. */
@@ -28,7 +30,7 @@ interface Props {
 }
 
 /** One player on this hole: strokes here, and the keys. */
-export function BallRow({ outing, results, ball, at, isYou, isMarked, canScore }: Props) {
+export function BallRow({ outing, results, ball, at, isYou, hasHonour, isMarked, canScore }: Props) {
   const [isMore, setMore] = useState(false)
   const key = holeKey(at)
   const player = outing.balls.get(ball)?.name ?? ball
@@ -50,6 +52,7 @@ export function BallRow({ outing, results, ball, at, isYou, isMarked, canScore }
       <div className="ball-head">
         <h2>{player}</h2>
         {isYou && <span className="quiet">{say('you')}</span>}
+        {hasHonour && <span className="quiet">{say('honour')}</span>}
         {isMarked && <span className="quiet">{say('you-mark')}</span>}
         {isMarked && chosen === null && settled !== null && (
           <span className="quiet">{say('on-the-card', { score: formatScore(settled) })}</span>

@@ -1,4 +1,5 @@
 import { holeKey, type PlayedHole } from '#core/card/score.ts'
+import { honourOf } from '#core/outing/honour.ts'
 import type { Group, Outing } from '#core/outing/outing.ts'
 import type { Results } from '#core/outing/results.ts'
 import type { BallId, LogId } from '#core/values/ids.ts'
@@ -14,6 +15,7 @@ import { More } from './More.tsx'
 import { News } from './News.tsx'
 import { OtherBalls } from './OtherBalls.tsx'
 import { OtherStands } from './OtherStands.tsx'
+import { PickUpHint } from './PickUpHint.tsx'
 import { standsOf } from './stands.ts'
 import { Turn } from './Turn.tsx'
 import { WhoseChoice } from './WhoseChoice.tsx'
@@ -36,6 +38,7 @@ export function HolePage({ log, outing, results, group, at }: Props) {
   const canScore = me?.role === 'desk' || me?.role === 'scorer'
   const stands = standsOf(outing, results, group.balls, holeKey(at))
   const first = stands.find(({ match }) => match !== null)
+  const honour = honourOf(outing, results, group, at)
   const turn = (
     <Turn log={log} holes={holesOf(group)} at={at} closedThree={threeJustClosed(outing, results, scored, at)} />
   )
@@ -58,10 +61,12 @@ export function HolePage({ log, outing, results, group, at }: Props) {
           ball={ball}
           at={at}
           isYou={ball === whose.ball}
+          hasHonour={honour?.balls.includes(ball) ?? false}
           isMarked={ball === whose.marks}
           canScore={canScore}
         />
       ))}
+      {canScore && <PickUpHint outing={outing} results={results} balls={scored} at={at} />}
       <OtherBalls outing={outing} balls={group.balls.filter(ball => !scored.includes(ball))} at={at} />
       <News />
       {!canScore && <p className="notice">{say(me?.role === 'viewer' ? 'share-viewing' : 'hole-not-let-in')}</p>}
