@@ -4,7 +4,7 @@ import { resultsOf } from '#core/outing/results-of.ts'
 import type { GroupId } from '#core/values/ids.ts'
 import { autumnDay, outingOfPlain, plainWith } from '#tests/kit/plain-outing.ts'
 
-const [match, points] = autumnDay.games
+const [match = {}, points = {}] = autumnDay.games
 type Holes = readonly (number | string | null)[]
 
 /** On a hole, with these scores of Alder, Birch, Cedar and Rowan. */

@@ -4,7 +4,7 @@ import { resultsOf } from '#core/outing/results-of.ts'
 import type { BallId } from '#core/values/ids.ts'
 import { autumnDay, outingOfPlain, plainWith } from '#tests/kit/plain-outing.ts'
 
-const [match, points] = autumnDay.games
+const [match = {}, points = {}] = autumnDay.games
 const alone = [['alder'], ['birch'], ['cedar'], ['rowan']]
 const game = (format: string, more = {}) => ({ id: format, format, sides: alone, allowance: 100, ...more })
 
