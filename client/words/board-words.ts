@@ -60,6 +60,8 @@ export const boardWords = {
   'share-carried': own('{hole}: tied, {n} carried on'),
   'share-unclaimed': own('{hole}: tied, won by nobody'),
   'share-waiting': own('{hole}: won, its worth waits for a hole before it'),
+  'part-pressed': own('pressed by {side}'),
+  'board-notes': own('What else counted'),
   'part-holes': own('holes {holes}'),
   'part-points': own('Points: {points}'),
   'line-hole': own('{side}, hole {hole}: {why}'),

@@ -4,6 +4,7 @@ import { own, rulesOfGolf, rulesOfHandicapping, standard, trade, type Words } fr
 export const gameWords = {
   'games-title': own('Games'),
   'games-change': own('Choose games'),
+  'games-change-one': own('Change {game}'),
   'games-none': own('No game yet. Add one below.'),
   'games-add': own('Add a game'),
   'games-take-away': own('Take away {game}'),

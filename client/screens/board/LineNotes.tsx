@@ -8,7 +8,7 @@ import { Details } from './Details.tsx'
 /** What the totals do not say by themselves: penalties, drives used, holes that count otherwise. */
 export function LineNotes({ outing, lines }: { readonly outing: Outing; readonly lines: readonly TotalLine[] }) {
   const words = lines.flatMap(line => lineNotes(outing, line))
-  return <Details title={say('board-hole-by-hole')} lines={words} />
+  return <Details title={say('board-notes')} lines={words} />
 }
 
 export function lineNotes(

@@ -1,10 +1,12 @@
 import type { PartLine, PartsResult } from '#core/formats/parts-result.ts'
 import type { Game, Outing } from '#core/outing/outing.ts'
 import { formatDecimal } from '#core/values/decimal.ts'
+import type { BallId } from '#core/values/ids.ts'
 import { sideName } from '../../parts/match-view.ts'
 import { partTitle } from '../../parts/part-title.ts'
 import { formatHoles, formatList } from '../../words/figures.ts'
 import { say } from '../../words/say.ts'
+import { tallyWords } from '../hole/stands.ts'
 import { MatchOnBoard } from './MatchOnBoard.tsx'
 import { ShareLines } from './SharesOnBoard.tsx'
 
@@ -27,7 +29,8 @@ export function PartsOnBoard({ outing, game, result }: Props) {
             {partTitle(part)} <small>{say('part-holes', { holes: formatHoles(part.holes.map(holeOf)) })}</small>
           </h3>
           {part.match && <MatchOnBoard outing={outing} matches={[part.match]} />}
-          {part.tallies.length > 0 && <Tallies outing={outing} part={part} />}
+          {part.by && <p className="quiet">{say('part-pressed', { side: sideName(outing, sideOf(game, part.by)) })}</p>}
+          {part.tallies.length > 0 && <p>{tallyWords(outing, part.tallies)}</p>}
           {part.shares && <p className="quiet">{partPoints(outing, game, part.shares)}</p>}
         </section>
       ))}
@@ -45,14 +48,4 @@ function partPoints(outing: Outing, { sides }: Game, shares: NonNullable<PartLin
   return say('part-points', { points: formatList(won) })
 }
 
-function Tallies({ outing, part }: { readonly outing: Outing; readonly part: PartLine }) {
-  return (
-    <ul>
-      {part.tallies.map(({ side, points }) => (
-        <li key={side.join()} className="spread">
-          <span>{sideName(outing, side)}</span> <b>{points}</b>
-        </li>
-      ))}
-    </ul>
-  )
-}
+const sideOf = ({ sides }: Game, ball: BallId): readonly BallId[] => sides?.find(side => side.includes(ball)) ?? [ball]

@@ -52,7 +52,7 @@ export function GameFields(props: GameFieldsProps) {
 }
 
 /** Where a game's strokes come from. */
-function strokesWord(format: FormatName, methods: GameMethodValues): WordKey {
+export function strokesWord(format: FormatName, methods: GameMethodValues): WordKey {
   const row = formatTable[format]
   if (!needsHandicaps(row, methods)) return 'game-no-handicaps'
   return row.contest.strokes === 'own' ? 'game-strokes-own' : 'game-strokes-difference'

@@ -1,4 +1,5 @@
 import { useState } from 'react'
+import { formatTable } from '#core/formats/table.ts'
 import type { Game } from '#core/outing/outing.ts'
 import { SecondTap } from '../../parts/SecondTap.tsx'
 import { useWork } from '../../parts/use-work.ts'
@@ -6,7 +7,7 @@ import { act } from '../../state/actions.ts'
 import { useOuting } from '../../state/use-outing.ts'
 import { say } from '../../words/say.ts'
 import { gameTitle } from '../board/board-view.ts'
-import { GameFields } from './GameFields.tsx'
+import { GameFields, strokesWord } from './GameFields.tsx'
 import { asWritten, changedFacts, gameOfDraft, takeAwayFacts } from './game-acts.ts'
 import { draftOfGame, type GameDraft } from './game-draft.ts'
 import { type FieldFault, faultsOfGame } from './game-faults.ts'
@@ -31,17 +32,31 @@ export function GameOfOuting({ game, inPlay, canChange }: Props) {
     <section className="section" aria-label={title}>
       <h2>{title}</h2>
       {isSided && <p>{sidesWords(names, game.sides ?? [])}</p>}
-      {canChange && written && game.format && <Change key={JSON.stringify(game)} game={game} inPlay={inPlay} />}
+      {game.format && <p className="quiet">{gameSummary(game)}</p>}
       {canChange && written && (
-        <SecondTap
-          label={say('games-take-away', { game: title })}
-          sure={say('games-take-away-sure', { game: title })}
-          warning={say('games-taken-hint')}
-          onSure={() => work(() => act('game taken away', takeAwayFacts(written)))}
-        />
+        <details>
+          <summary>{say('games-change-one', { game: title })}</summary>
+          <div className="group-box">
+            <Change key={JSON.stringify(game)} game={game} inPlay={inPlay} />
+            <SecondTap
+              label={say('games-take-away', { game: title })}
+              sure={say('games-take-away-sure', { game: title })}
+              warning={say('games-taken-hint')}
+              onSure={() => work(() => act('game taken away', takeAwayFacts(written)))}
+            />
+          </div>
+        </details>
       )}
     </section>
   )
+}
+
+/** "90 %. Strokes are what one side has more than the other." */
+function gameSummary({ format, methods }: Game): string {
+  if (format === null) return ''
+  const hasAllowance = formatTable[format].settings.includes('allowancePercent') && methods.allowancePercent !== null
+  const percent = hasAllowance ? say('board-allowance', { percent: methods.allowancePercent ?? 0 }) : null
+  return [percent, say(strokesWord(format, methods))].filter(Boolean).join(' · ')
 }
 
 /** What is typed stands here until it is saved; a change by another phone starts it anew. */

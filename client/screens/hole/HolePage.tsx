@@ -52,7 +52,6 @@ export function HolePage({ log, outing, results, group, at }: Props) {
         matchTitle={stands.length > 1 ? (first?.title ?? null) : null}
         player={outing.players.get(outing.balls.get(shown ?? ('' as BallId))?.players[0] ?? ('' as never)) ?? null}
       />
-      <OtherStands stands={stands.filter(stand => stand !== first)} />
       {scored.map(ball => (
         <BallRow
           key={`${ball} ${holeKey(at)}`}
@@ -68,6 +67,7 @@ export function HolePage({ log, outing, results, group, at }: Props) {
       ))}
       {canScore && <PickUpHint outing={outing} results={results} balls={scored} at={at} />}
       <OtherBalls outing={outing} balls={group.balls.filter(ball => !scored.includes(ball))} at={at} />
+      <OtherStands stands={stands.filter(stand => stand !== first)} />
       <News />
       {!canScore && <p className="notice">{say(me?.role === 'viewer' ? 'share-viewing' : 'hole-not-let-in')}</p>}
       {canScore && <More outing={outing} results={results} group={group} at={at} />}

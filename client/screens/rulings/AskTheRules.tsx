@@ -16,14 +16,14 @@ export function AskTheRules({ onTake }: { readonly onTake: (taken: Partial<Rulin
   const [seen, setSeen] = useState(nothingSeen)
   const proposal = situation && proposalOf(situation, seen)
   return (
-    <section className="section" aria-label={say('ask-title')}>
-      <h2>{say('ask-title')}</h2>
+    <section className="section" aria-label={say('seen-title')}>
+      <h2>{say('seen-title')}</h2>
       <Select
-        label={say('ask-what')}
+        label={say('seen-what')}
         value={situation ?? ''}
         options={[
-          { value: '', text: say('ask-none') },
-          ...situations.map(each => ({ value: each as string, text: say(`ask-${each}`) })),
+          { value: '', text: say('seen-none') },
+          ...situations.map(each => ({ value: each as string, text: say(`seen-${each}`) })),
         ]}
         onValue={value => setSituation(situations.find(each => each === value) ?? null)}
       />
@@ -38,7 +38,7 @@ export function AskTheRules({ onTake }: { readonly onTake: (taken: Partial<Rulin
       </div>
       {proposal && (
         <button type="button" className="button" onClick={() => onTake(proposal.draft)}>
-          {say('ask-take')}
+          {say('seen-take')}
         </button>
       )}
     </section>
@@ -58,14 +58,14 @@ function SeenFields({ situation, seen, onSeen }: FieldsProps) {
     label: string,
   ) => <Field label={label} inputMode="numeric" value={seen[name]} onValue={value => change({ [name]: value })} />
   const affects = (
-    <Tick label={say('ask-affects')} isOn={seen.affectsStrokes} onChange={isOn => change({ affectsStrokes: isOn })} />
+    <Tick label={say('seen-affects')} isOn={seen.affectsStrokes} onChange={isOn => change({ affectsStrokes: isOn })} />
   )
   const form = (
     <OneOf
-      label={say('ask-form')}
+      label={say('seen-form')}
       value={seen.form}
       values={startForms}
-      textOf={each => say(`ask-form-${each}`)}
+      textOf={each => say(`seen-form-${each}`)}
       onValue={each => change({ form: each })}
     />
   )
@@ -74,25 +74,25 @@ function SeenFields({ situation, seen, onSeen }: FieldsProps) {
       return (
         <>
           <OneOf
-            label={say('ask-form')}
+            label={say('seen-form')}
             value={seen.cardForm}
             values={cardForms}
-            textOf={each => say(`ask-form-${each}`)}
+            textOf={each => say(`seen-form-${each}`)}
             onValue={cardForm => change({ cardForm })}
           />
           {seen.cardForm !== 'stroke-play' && figure('par', say('par'))}
-          {seen.cardForm !== 'stroke-play' && figure('received', say('ask-received'))}
-          {figure('returned', say('ask-returned'))}
-          {figure('actual', say('ask-actual'))}
+          {seen.cardForm !== 'stroke-play' && figure('received', say('seen-received'))}
+          {figure('returned', say('seen-returned'))}
+          {figure('actual', say('seen-actual'))}
           <OneOf
-            label={say('ask-why')}
+            label={say('seen-why')}
             value={seen.why}
             values={lowScoreReasons}
-            textOf={each => say(`ask-why-${each}`)}
+            textOf={each => say(`seen-why-${each}`)}
             onValue={why => change({ why })}
           />
           <Tick
-            label={say('ask-before-close')}
+            label={say('seen-before-close')}
             isOn={seen.isBeforeClose}
             onChange={isOn => change({ isBeforeClose: isOn })}
           />
@@ -102,30 +102,30 @@ function SeenFields({ situation, seen, onSeen }: FieldsProps) {
       return (
         <>
           <OneOf
-            label={say('ask-duty')}
+            label={say('seen-duty')}
             value={seen.duty}
             values={cardHandicapDuties}
-            textOf={each => say(`ask-duty-${each}`)}
+            textOf={each => say(`seen-duty-${each}`)}
             onValue={duty => change({ duty })}
           />
-          {figure('onCard', say('ask-on-card'))}
-          {figure('correct', say('ask-correct'))}
+          {figure('onCard', say('seen-on-card'))}
+          {figure('correct', say('seen-correct'))}
           {affects}
         </>
       )
     case 'match-handicap':
       return (
         <>
-          {figure('declared', say('ask-declared'))}
-          {figure('correct', say('ask-correct'))}
+          {figure('declared', say('seen-declared'))}
+          {figure('correct', say('seen-correct'))}
           {affects}
-          <Tick label={say('ask-in-time')} isOn={seen.isInTime} onChange={isOn => change({ isInTime: isOn })} />
+          <Tick label={say('seen-in-time')} isOn={seen.isInTime} onChange={isOn => change({ isInTime: isOn })} />
         </>
       )
     case 'certification':
       return (
         <Tick
-          label={say('ask-local-rule')}
+          label={say('seen-local-rule')}
           isOn={seen.hasLocalRule}
           onChange={isOn => change({ hasLocalRule: isOn })}
         />
@@ -133,7 +133,7 @@ function SeenFields({ situation, seen, onSeen }: FieldsProps) {
     case 'start':
       return (
         <>
-          {figure('minutes', say('ask-minutes'))}
+          {figure('minutes', say('seen-minutes'))}
           {form}
         </>
       )

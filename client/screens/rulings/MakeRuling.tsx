@@ -50,7 +50,7 @@ export function MakeRuling({ outing, draft, onDraft }: Props) {
         label={say('ruling-ball')}
         value={draft.ball}
         options={[
-          { value: '', text: say(kind === 'no-penalty' ? 'ruling-nobody' : 'ask-none') },
+          { value: '', text: say(kind === 'no-penalty' ? 'ruling-nobody' : 'seen-none') },
           ...[...outing.balls.values()].map(({ id, name }) => ({ value: id as string, text: name })),
         ]}
         onValue={ball => change({ ball })}

@@ -70,7 +70,7 @@ export async function addGame(page: Page, game: string): Promise<void> {
   await expect(page.getByRole('heading', { name: 'Games', exact: true })).toBeVisible()
   await tick(page, game)
   await page.getByRole('button', { name: `Put in ${game}` }).click()
-  await expect(page.getByRole('button', { name: `Take away ${game}` })).toBeVisible()
+  await expect(page.getByText(`Change ${game}`, { exact: true })).toBeVisible()
 }
 
 /** The ball was picked up. */

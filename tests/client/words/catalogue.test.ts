@@ -17,6 +17,15 @@ describe('every text on a screen', () => {
     }
   })
 
+  test('has a name of its own: no part of the catalogue hides another’s', async () => {
+    const parts = Object.values(
+      import.meta.glob<Record<string, object>>('../../../client/words/*-words.ts', { eager: true }),
+    )
+    const names = parts.flatMap(part => Object.values(part).flatMap(each => Object.keys(each)))
+    expect(names.filter((name, place) => names.indexOf(name) !== place)).toEqual([])
+    expect(names).toHaveLength(words.length)
+  })
+
   test('speaks of scores and phones, never of the machinery', () => {
     expect(words.filter(([, { text }]) => banned.test(text)).map(([key]) => key)).toEqual([])
   })
