@@ -1,4 +1,5 @@
 import { useState } from 'react'
+import { holeKey } from '#core/card/score.ts'
 import { pressFacts } from '#core/outing/acts-match.ts'
 import { Choice } from '../../../parts/Choice.tsx'
 import { sideName } from '../../../parts/match-view.ts'
@@ -13,7 +14,9 @@ export function OpenPress({ outing, game, sides, at }: MatchProps) {
   const { isWorking, work } = useWork()
   const pressing = sides[side === 0 ? 0 : 1]
   const [by] = pressing
-  if (game.methods.presses !== 'by-hand' || !by) return null
+  const isPressed = outing.notes.ofGames.get(game.id)?.presses.some(({ from }) => from === holeKey(at)) ?? false
+  // One press a hole: the page says above who opened it.
+  if (game.methods.presses !== 'by-hand' || !by || isPressed) return null
   return (
     <section className="section" aria-label={say('press-title')}>
       <h2>{say('press-title')}</h2>
