@@ -16,6 +16,7 @@ export { handOverCodes, handOverText, takeOver, textOfCodes } from './handing-ov
 export { type JoinFault, joinFaults } from './invite-meeting.ts'
 export { inviteLink } from './inviting.ts'
 export { type InviteSight, joinOuting, lookAtInvite } from './joining.ts'
+export { type KeptOuting, readOuting } from './kept-outings.ts'
 export { type LetInFault, letIn, notNow, sayWords, type WordsFault } from './letting-in.ts'
 export { renamePhone, takePhoneBack, takePhoneOut } from './phones.ts'
 export type { ScoreAt } from './score-record.ts'

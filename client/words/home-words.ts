@@ -3,6 +3,7 @@ import { own, type Words } from './word.ts'
 export const homeWords = {
   'home-outings': own('On this phone'),
   'home-empty': own('No outing on this phone yet.'),
+  'home-again': own('Play again: {course}'),
   'home-start': own('Start an outing'),
   'home-join': own('Join an outing'),
   'home-words': own('Join by three words'),

@@ -9,7 +9,8 @@ import { say, type WordKey } from '../../words/say.ts'
 import { GameMethods } from './GameMethods.tsx'
 import { type GameDraft, recommendedPercent } from './game-draft.ts'
 import { SharesField } from './SharesField.tsx'
-import { ballsNeeded, type Named, sidesWords, waysToSide } from './sides.ts'
+import { SidesByHand } from './SidesByHand.tsx'
+import { ballsNeeded, isEachAlone, mostListed, type Named, type Sides, sidesWords, waysToSide } from './sides.ts'
 
 /** What the fields of one game work on. */
 export interface GameFieldsProps {
@@ -30,7 +31,7 @@ export function GameFields(props: GameFieldsProps) {
   const name = say(format)
   return (
     <>
-      <Sides {...props} />
+      <SidesField {...props} />
       {settings.includes('handicapShares') && <SharesField {...props} />}
       {settings.includes('allowancePercent') && needsHandicaps(formatTable[format], game.methods) && (
         <Field
@@ -59,18 +60,19 @@ export function strokesWord(format: FormatName, methods: GameMethodValues): Word
 }
 
 /** Who plays whom, where there is a choice. */
-function Sides({ format, game, balls, onChange, faultAt }: GameFieldsProps) {
+function SidesField(props: GameFieldsProps) {
+  const { format, game, balls, onChange, faultAt } = props
   const ways = waysToSide(format, balls)
   const kept = game.keptSides
   const fault = faultAt(format)
   if (ways.length === 0) {
     return <p className={fault ? 'fault' : 'quiet'}>{say('game-needs', { n: ballsNeeded(format) })}</p>
   }
+  if (balls.length > mostListed && !isEachAlone(format)) return <SidesByHand {...props} />
+  const wordsOf = (sides: Sides): string =>
+    isEachAlone(format) ? say('game-sides-all', { n: sides.length }) : sidesWords(balls, sides)
   if (kept !== null) {
-    const options = [kept, ...ways].map((sides, place) => ({
-      value: String(place - 1),
-      text: sidesWords(balls, sides),
-    }))
+    const options = [kept, ...ways].map((sides, place) => ({ value: String(place - 1), text: wordsOf(sides) }))
     return <SideChoice format={format} game={game} options={options} onChange={onChange} />
   }
   // A single way is said, unless each plays for themselves.
@@ -78,7 +80,7 @@ function Sides({ format, game, balls, onChange, faultAt }: GameFieldsProps) {
   if (ways.length === 1) {
     return (only?.[0]?.length ?? 1) > 1 || only?.length === 2 ? <p>{sidesWords(balls, only ?? [])}</p> : null
   }
-  const options = ways.map((sides, place) => ({ value: String(place), text: sidesWords(balls, sides) }))
+  const options = ways.map((sides, place) => ({ value: String(place), text: wordsOf(sides) }))
   return <SideChoice format={format} game={game} options={options} onChange={onChange} />
 }
 

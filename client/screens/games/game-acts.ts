@@ -33,7 +33,7 @@ export const gameOfDraft = ({ id, group, format, draft, balls }: GameToWrite): N
 
 /** The sides chosen, or those that stand where they are none of the usual ways. */
 export function sidesOfDraft(format: FormatName, draft: GameDraft, balls: readonly Named[]): Sides {
-  if (draft.keptSides !== null && draft.sides === -1) return draft.keptSides
+  if (draft.keptSides !== null && draft.sides === -1) return draft.keptSides.filter(side => side.length > 0)
   const ways = waysToSide(format, balls)
   return ways[draft.sides] ?? ways[0] ?? []
 }

@@ -3,8 +3,9 @@ import type { GameSetting } from '#core/formats/game-methods.ts'
 import { formatTable } from '#core/formats/table.ts'
 import { say } from '../../words/say.ts'
 import { settingsOf } from './format-settings.ts'
+import { sidesOfDraft } from './game-acts.ts'
 import { type GameDraft, parseNumbers } from './game-draft.ts'
-import { ballsNeeded, type Named, waysToSide } from './sides.ts'
+import { ballsNeeded, fitsSides, type Named, waysToSide } from './sides.ts'
 
 /** A field that keeps something from being put in, by its id, with the sentence that people read. */
 export interface FieldFault {
@@ -30,6 +31,9 @@ export function faultsOfGame(
   const game = say(format)
   if (waysToSide(format, balls).length === 0) {
     return [{ field: format, text: say('fault-game-players', { game, n: ballsNeeded(format) }) }]
+  }
+  if (!fitsSides(format, sidesOfDraft(format, draft, balls))) {
+    return [{ field: format, text: say('fault-sides', { game }) }]
   }
   return settingsOf(format).flatMap(setting => faultsOfSetting(setting, { format, game, draft, ballPlayers }))
 }

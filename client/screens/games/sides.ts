@@ -12,18 +12,25 @@ export interface Named {
 /** Sides of ids. */
 export type Sides = readonly (readonly string[])[]
 
+/** Of more balls than these the ways are too many to list: one is proposed, and others are made by hand. */
+export const mostListed = 4
+
+/** Each ball plays for itself: of a whole field there is one way alone. */
+export function isEachAlone(format: FormatName): boolean {
+  const { count, balls } = formatTable[format].sides
+  return count.max === null && balls.max === 1
+}
+
 /**
  * Every way in which these balls can make the format's sides; empty when they cannot. Where there is a choice nobody sits
- * out who need not.
+ * out who need not. Of a field it is one way, in the order of the list.
  */
 export function waysToSide(format: FormatName, balls: readonly { readonly id: string }[]): readonly Sides[] {
   const ids = balls.map(({ id }) => id)
-  const { count, balls: size, isOneAgainstSeveral } = formatTable[format].sides
-  // A whole field has one way alone to play each for themselves.
-  if (count.max === null && size.max === 1) return ids.length < count.min ? [] : [ids.map(id => [id])]
-  const tuples = sizesOf(count, size, ids.length).filter(sizes =>
-    isOneAgainstSeveral ? isOneAgainst(sizes) : count.max === null || isLevel(sizes),
-  )
+  const { count } = formatTable[format].sides
+  if (isEachAlone(format)) return ids.length < count.min ? [] : [ids.map(id => [id])]
+  if (ids.length > mostListed) return wayOfField(format, ids)
+  const tuples = tuplesFor(format, ids.length)
   const most = Math.max(0, ...tuples.map(sumOf))
   // Of four, two may still play each other alone.
   const isChosen = (sizes: readonly number[]) => sumOf(sizes) === most || (sizes.length === 2 && sumOf(sizes) === 2)
@@ -31,6 +38,53 @@ export function waysToSide(format: FormatName, balls: readonly { readonly id: st
     .filter(isChosen)
     .sort((a, b) => sumOf(b) - sumOf(a))
     .flatMap(sizes => waysToPart(ids, sizes))
+}
+
+function tuplesFor(format: FormatName, balls: number): readonly (readonly number[])[] {
+  const { count, balls: size, isOneAgainstSeveral } = formatTable[format].sides
+  return sizesOf(count, size, balls).filter(sizes =>
+    isOneAgainstSeveral ? isOneAgainst(sizes) : count.max === null || isLevel(sizes),
+  )
+}
+
+/** The balls as they are listed, side by side; those for whom there is no side left sit out. */
+function wayOfField(format: FormatName, ids: readonly string[]): readonly Sides[] {
+  const { count, balls } = formatTable[format].sides
+  const sizes =
+    count.max === null
+      ? teamSizes(ids.length, count.min, balls)
+      : [...tuplesFor(format, ids.length)].sort((a, b) => sumOf(b) - sumOf(a))[0]
+  if (sizes === undefined) return []
+  const starts = sizes.map((_, place) => sumOf(sizes.slice(0, place)))
+  return [sizes.map((size, place) => ids.slice(starts[place] ?? 0, (starts[place] ?? 0) + size))]
+}
+
+/** As many sides as there can be with nobody left over, the smaller ones first. */
+function teamSizes(balls: number, fewest: number, size: Range): readonly number[] | undefined {
+  for (let count = Math.floor(balls / size.min); count >= Math.max(1, fewest); count--) {
+    const [each, over] = [Math.floor(balls / count), balls % count]
+    if (size.max === null || each + Math.sign(over) <= size.max) {
+      return Array.from({ length: count }, (_, place) => (place < count - over ? each : each + 1))
+    }
+  }
+  return undefined
+}
+
+/** True for sides that the format can be played with, whoever is on them. */
+export function fitsSides(format: FormatName, sides: Sides): boolean {
+  const { count, balls, isOneAgainstSeveral } = formatTable[format].sides
+  const sizes = sides.map(({ length }) => length)
+  const isRightCount = isIn(sizes.length, count) && sizes.every(size => isIn(size, balls))
+  const singles = sizes.filter(size => size === 1).length
+  return isRightCount && new Set(sides.flat()).size === sumOf(sizes) && (!isOneAgainstSeveral || singles === 1)
+}
+
+const isIn = (n: number, { min, max }: Range): boolean => n >= min && (max === null || n <= max)
+
+/** So many sides can be made by hand of so many balls. */
+export function mostSides(format: FormatName, balls: number): number {
+  const { count, balls: size } = formatTable[format].sides
+  return Math.min(count.max ?? balls, Math.max(count.min, Math.floor(balls / size.min)))
 }
 
 const isOneAgainst = ([smallest, next = 1]: readonly number[]): boolean => smallest === 1 && next > 1

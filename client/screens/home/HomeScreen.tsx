@@ -1,3 +1,4 @@
+import { lazy, Suspense } from 'react'
 import { Link } from 'wouter'
 import { LookButton } from '../../parts/LookButton.tsx'
 import { say } from '../../words/say.ts'
@@ -9,6 +10,9 @@ import { OutingList } from './OutingList.tsx'
 import { PageNotice } from './PageNotice.tsx'
 import { TakeOver } from './TakeOver.tsx'
 
+// What fills in a new outing is no part of scoring a hole.
+const PlayAgain = lazy(async () => ({ default: (await import('./PlayAgain.tsx')).PlayAgain }))
+
 /** Every way in: the outings on this phone, a new one, three words, a link, a file. */
 export function HomeScreen() {
   return (
@@ -18,6 +22,9 @@ export function HomeScreen() {
           <h1>{say('product')}</h1>
           <p className="quiet">{say('product-line')}</p>
         </div>
+        <Suspense>
+          <PlayAgain />
+        </Suspense>
         <Link className="button loud" href={paths.start}>
           {say('home-start')}
         </Link>

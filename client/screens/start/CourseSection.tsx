@@ -3,16 +3,44 @@ import { Field } from '../../parts/Field.tsx'
 import { formatList } from '../../words/figures.ts'
 import { say } from '../../words/say.ts'
 import { CourseSource } from './CourseSource.tsx'
-import { indexesTwice, withIndexesFilled } from './draft.ts'
+import { type Draft, holesInPlay, indexesTwice, withIndexesFilled } from './draft.ts'
+import { faultsOfCourse } from './draft-faults.ts'
 import { HoleFields } from './HoleFields.tsx'
 import type { SectionProps } from './section.ts'
 import { TeeFields } from './TeeFields.tsx'
 
-/** The course: from a file or an earlier outing, or typed in. */
-export function CourseSection({ draft, change, faultAt }: SectionProps) {
+/** The course: from a file, a friend or an earlier outing, or typed in. One that was taken whole lies behind a tap. */
+export function CourseSection(props: SectionProps) {
+  const { draft } = props
+  const isTaken = draft.courseFrom !== '' && faultsOfCourse(draft).length === 0
   return (
     <section className="section" aria-label={say('start-course')}>
       <h2>{say('start-course')}</h2>
+      {isTaken ? (
+        <details>
+          <summary>{courseWords(draft)}</summary>
+          <div className="stack">
+            <CourseFields {...props} />
+          </div>
+        </details>
+      ) : (
+        <CourseFields {...props} />
+      )}
+    </section>
+  )
+}
+
+/** "Quillmoor, 18 holes, par 72, White" */
+function courseWords(draft: Draft): string {
+  const par = holesInPlay(draft).reduce((sum, hole) => sum + hole.par, 0)
+  const tees = draft.tees.map(({ name }) => name)
+  const holes = say(draft.length === 18 ? 'start-18' : 'start-9')
+  return formatList([draft.courseName, holes, say('start-par', { par }), ...tees].filter(Boolean))
+}
+
+function CourseFields({ draft, change, faultAt }: SectionProps) {
+  return (
+    <>
       <CourseSource draft={draft} change={change} />
       <Field
         label={say('start-course-name')}
@@ -41,6 +69,6 @@ export function CourseSection({ draft, change, faultAt }: SectionProps) {
         {say('start-fill-indexes')}
       </button>
       <TeeFields draft={draft} change={change} faultAt={faultAt} />
-    </section>
+    </>
   )
 }

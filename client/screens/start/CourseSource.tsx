@@ -4,8 +4,7 @@ import type { LogId } from '#core/values/ids.ts'
 import { FilePick } from '../../parts/FilePick.tsx'
 import { Select } from '../../parts/Select.tsx'
 import { useWork } from '../../parts/use-work.ts'
-import { closeOuting, listOutings, type OutingSummary, openOuting } from '../../state/actions.ts'
-import { outingStore } from '../../state/outing-store.ts'
+import { listOutings, type OutingSummary, readOuting } from '../../state/actions.ts'
 import { say } from '../../words/say.ts'
 import { courseOfFile, courseOfOuting, withCourse } from './course-of.ts'
 import type { DraftInHand } from './use-draft.ts'
@@ -58,8 +57,6 @@ export function CourseSource({ draft, change }: DraftInHand) {
 }
 
 async function courseOf(log: LogId): Promise<PlainCourse | null> {
-  await openOuting(log)
-  const { outing } = outingStore.getState()
-  closeOuting()
-  return outing ? courseOfOuting(outing) : null
+  const kept = await readOuting(log)
+  return kept && courseOfOuting(kept.outing)
 }

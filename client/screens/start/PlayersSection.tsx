@@ -71,7 +71,9 @@ function PlayerBox({ player, n, draft, faultAt, onChange, onRemove }: PlayerProp
           onValue={figure => onChange({ figure })}
           fault={faultAt(`${id}-figure`)}
         />
-        {kind === 'index' && <TeeOf player={player} n={n} draft={draft} faultAt={faultAt} onChange={onChange} />}
+        {(kind === 'index' || draft.tees.length > 0) && (
+          <TeeOf player={player} n={n} draft={draft} faultAt={faultAt} onChange={onChange} />
+        )}
       </div>
       {draft.players.length > 1 && (
         <button type="button" className="button" onClick={onRemove}>

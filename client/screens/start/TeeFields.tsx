@@ -1,6 +1,7 @@
 import { Field } from '../../parts/Field.tsx'
 import { say } from '../../words/say.ts'
 import { freeId, holesInPlay, type TeeDraft } from './draft.ts'
+import { LengthFields } from './LengthFields.tsx'
 import type { SectionProps } from './section.ts'
 
 /** The tees that an index is played from. */
@@ -20,6 +21,7 @@ export function TeeFields({ draft, change, faultAt }: SectionProps) {
           key={tee.id}
           tee={tee}
           n={place + 1}
+          holes={draft.length}
           faultAt={faultAt}
           onChange={changed => changeTee(tee.id, changed)}
           onRemove={() => change({ tees: draft.tees.filter(({ id }) => id !== tee.id) })}
@@ -35,11 +37,12 @@ export function TeeFields({ draft, change, faultAt }: SectionProps) {
 interface TeeProps extends Pick<SectionProps, 'faultAt'> {
   readonly tee: TeeDraft
   readonly n: number
+  readonly holes: number
   readonly onChange: (changed: Partial<TeeDraft>) => void
   readonly onRemove: () => void
 }
 
-function TeeBox({ tee, n, faultAt, onChange, onRemove }: TeeProps) {
+function TeeBox({ tee, n, holes, faultAt, onChange, onRemove }: TeeProps) {
   return (
     <div className="group-box">
       <Field
@@ -71,6 +74,7 @@ function TeeBox({ tee, n, faultAt, onChange, onRemove }: TeeProps) {
           fault={faultAt(`${tee.id}-par`)}
         />
       </div>
+      <LengthFields tee={tee} n={n} holes={holes} faultAt={faultAt} onChange={onChange} />
       <button type="button" className="button" onClick={onRemove}>
         {say('start-remove-tee', { n })}
       </button>

@@ -1,7 +1,7 @@
 import { emptyLog, foldOps } from '#core/log/fold.ts'
 import type { Outing } from '#core/outing/outing.ts'
 import { outingOf } from '#core/outing/outing-of.ts'
-import type { PlainCourse, PlainRatings } from '#core/outing/plain-file.ts'
+import type { PlainCourse, PlainTee } from '#core/outing/plain-file.ts'
 import { plainOf } from '#core/outing/plain-of.ts'
 import type { Fault, Result } from '#core/values/result.ts'
 import { isKnownValue } from '#shared/facts.ts'
@@ -25,17 +25,22 @@ export function withCourse(draft: Draft, course: PlainCourse, from: string): Dra
     const taken = course.holes[place]
     return taken ? { par: taken.par, index: String(taken.index) } : hole
   })
-  const tees = (course.tees ?? []).flatMap(tee => {
-    const ratings = length === 9 ? (tee.frontRatings ?? tee.ratings) : tee.ratings
-    return ratings ? [teeDraft(tee.id, tee.name, ratings)] : []
-  })
+  const par = holes.slice(0, length).reduce((sum, hole) => sum + hole.par, 0)
+  const tees = (course.tees ?? []).map(tee => teeDraft(tee, length, par))
   return { ...draft, courseName: course.name ?? '', courseFrom: from, length, holes, tees, startHole: 1 }
 }
 
-const teeDraft = (id: string, name: string, { courseRating, slope, par }: PlainRatings): TeeDraft => ({
-  id,
-  name,
-  courseRating: String(courseRating),
-  slope: String(slope),
-  par: String(par),
-})
+/** A tee without ratings of these holes keeps its name and lengths. */
+function teeDraft(tee: PlainTee, length: 9 | 18, par: number): TeeDraft {
+  const ratings = length === 9 ? tee.frontRatings : tee.ratings
+  return {
+    id: tee.id,
+    name: tee.name,
+    courseRating: ratings ? String(ratings.courseRating) : '',
+    slope: ratings ? String(ratings.slope) : '',
+    par: String(ratings?.par ?? par),
+    lengths: tee.lengths?.byHole.map(String) ?? [],
+    unit: tee.lengths?.unit ?? 'yards',
+    kept: tee,
+  }
+}

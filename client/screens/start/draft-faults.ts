@@ -7,18 +7,24 @@ import { say } from '../../words/say.ts'
 import { type FieldFault, faultOfNumber, faultsOfGame } from '../games/game-faults.ts'
 import { type Draft, holesInPlay, type PlayerDraft, type TeeDraft } from './draft.ts'
 import { ballsOfDraft, gamesChosen, namesOf } from './draft-balls.ts'
+import { hasRatings, lengthTexts } from './tee-draft.ts'
 
 /** Every field at fault, in the order of the page; empty when the outing can start. */
 export function faultsOfDraft(draft: Draft): readonly FieldFault[] {
   return [
-    ...faultOfText('courseName', say('start-course-name'), draft.courseName, limits.titleLength, true),
-    ...faultsOfHoles(draft),
-    ...draft.tees.flatMap(faultsOfTee),
+    ...faultsOfCourse(draft),
     ...draft.players.flatMap((player, place) => faultsOfPlayer(draft, player, place)),
     ...faultsOfGames(draft),
     ...faultOfText('title', say('start-name'), draft.title, limits.titleLength, false),
   ]
 }
+
+/** What is at fault in the course and its tees. */
+export const faultsOfCourse = (draft: Draft): readonly FieldFault[] => [
+  ...faultOfText('courseName', say('start-course-name'), draft.courseName, limits.titleLength, true),
+  ...faultsOfHoles(draft),
+  ...draft.tees.flatMap((tee, place) => faultsOfTee(draft, tee, place)),
+]
 
 const unreadable = /[\u0000-\u001f\u007f-\u009f\u061c\u200b-\u200f\u2028-\u202e\u2060-\u206f\ufeff\ufff9-\ufffb]/
 
@@ -38,13 +44,28 @@ function faultsOfHoles(draft: Draft): FieldFault[] {
   return wrong.map(hole => ({ field: `hole-${hole}`, text }))
 }
 
-function faultsOfTee(tee: TeeDraft, place: number): FieldFault[] {
+/** Ratings may wait until somebody plays off a Handicap Index from here. */
+function faultsOfTee(draft: Draft, tee: TeeDraft, place: number): FieldFault[] {
   const n = place + 1
+  const name = faultOfText(`${tee.id}-name`, say('start-tee-name', { n }), tee.name, limits.nameLength, true)
+  const isPlayed = draft.players.some(({ kind, figure, tee: of }) => kind === 'index' && figure !== '' && of === tee.id)
+  const rated = hasRatings(tee) || isPlayed ? faultsOfRatings(tee, n) : []
+  return [...name, ...rated, ...faultsOfLengths(draft, tee, n)]
+}
+
+function faultsOfLengths(draft: Draft, tee: TeeDraft, n: number): FieldFault[] {
+  const texts = lengthTexts(tee, draft.length)
+  if (texts.every(text => text === '')) return []
+  const wrong = texts.flatMap((text, hole) => (faultOfNumber('', '', text, 1, 900).length > 0 ? [hole + 1] : []))
+  const text = say('fault-lengths', { n, holes: formatHoles(wrong) })
+  return wrong.length === 0 ? [] : [{ field: `${tee.id}-lengths`, text }]
+}
+
+function faultsOfRatings(tee: TeeDraft, n: number): FieldFault[] {
   const rating = parseTenths(tee.courseRating.trim())
   const isRating = rating !== null && rating >= 200 && rating <= 900
   const name = say('start-tee-rating', { n })
   return [
-    ...faultOfText(`${tee.id}-name`, say('start-tee-name', { n }), tee.name, limits.nameLength, true),
     ...(isRating
       ? []
       : [{ field: `${tee.id}-rating`, text: say('fault-number', { field: name, low: '20.0', high: '90.0' }) }]),

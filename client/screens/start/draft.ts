@@ -1,4 +1,5 @@
 import { type FormatName, formatNames } from '#core/formats/format-names.ts'
+import type { PlainTee } from '#core/outing/plain-file.ts'
 import { type GameDraft, newGameDraft } from '../games/game-draft.ts'
 
 export const handicapKinds = ['index', 'course-handicap', 'plain-strokes'] as const
@@ -16,6 +17,11 @@ export interface TeeDraft {
   readonly courseRating: string
   readonly slope: string
   readonly par: string
+  /** By hole from 1, in `unit`; empty where nobody has typed one. */
+  readonly lengths?: readonly string[]
+  readonly unit?: 'yards' | 'metres'
+  /** The tee as it was taken, with what has no field here: ratings of other holes, its own pars and stroke indexes. */
+  readonly kept?: PlainTee
 }
 
 export interface PlayerDraft {

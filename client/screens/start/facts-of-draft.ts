@@ -5,10 +5,11 @@ import type { PlainGame, PlainHandicap, PlainOuting, PlainPlayer, PlainTee } fro
 import { namedMethods } from '#core/outing/plain-methods.ts'
 import type { BallId, GameId, GroupId, PlayerId, TeeId } from '#core/values/ids.ts'
 import { say } from '../../words/say.ts'
+import { sidesOfDraft } from '../games/game-acts.ts'
 import { methodsOfDraft } from '../games/game-draft.ts'
-import { waysToSide } from '../games/sides.ts'
 import { type Draft, holesInPlay, type PlayerDraft, type TeeDraft } from './draft.ts'
-import { ballsOfDraft, gamesChosen } from './draft-balls.ts'
+import { ballsOfDraft, gamesChosen, namesOf } from './draft-balls.ts'
+import { hasRatings, lengthsOf } from './tee-draft.ts'
 
 /** The facts of a draft without faults: one group, with a ball for each player or for partners. */
 export const factsOfDraft = (draft: Draft, day: string): NewFact[] => factsOfPlain(plainOfDraft(draft, day))
@@ -29,7 +30,7 @@ function plainOfDraft(draft: Draft, day: string): PlainOuting {
       holes: holesInPlay(draft).map(({ par, index }) => ({ par, index: Number(index) })),
       tees: draft.tees.map(tee => plainTee(tee, draft.length)),
     },
-    players: draft.players.map(plainPlayer),
+    players: draft.players.map(player => plainPlayer(player, draft)),
     balls,
     groups: [
       { id: 'g1' as GroupId, name: say('start-group'), balls: balls.map(({ id }) => id), start: draft.startHole },
@@ -39,15 +40,28 @@ function plainOfDraft(draft: Draft, day: string): PlainOuting {
 }
 
 function plainTee(tee: TeeDraft, length: 9 | 18): PlainTee {
-  const ratings = { courseRating: Number(tee.courseRating), slope: Number(tee.slope), par: Number(tee.par) }
-  const named = { id: tee.id as TeeId, name: tee.name.trim() }
-  return length === 9 ? { ...named, frontRatings: ratings } : { ...named, ratings }
+  const { kept } = tee
+  const lengths = lengthsOf(tee, length)
+  const typed = hasRatings(tee)
+    ? { courseRating: Number(tee.courseRating), slope: Number(tee.slope), par: Number(tee.par) }
+    : undefined
+  const plain = {
+    id: tee.id as TeeId,
+    name: tee.name.trim(),
+    ratings: length === 18 ? typed : kept?.ratings,
+    frontRatings: length === 9 ? typed : kept?.frontRatings,
+    backRatings: kept?.backRatings,
+    pars: kept?.pars?.slice(0, length),
+    indexes: kept?.indexes?.slice(0, length),
+    lengths,
+  }
+  return Object.fromEntries(Object.entries(plain).filter(([, value]) => value !== undefined)) as unknown as PlainTee
 }
 
-function plainPlayer(player: PlayerDraft): PlainPlayer {
+function plainPlayer(player: PlayerDraft, { tees }: Draft): PlainPlayer {
   const named = { id: player.id as PlayerId, name: player.name.trim() }
   const figure = player.figure.trim()
-  const tee = player.kind === 'index' && player.tee !== '' ? { tee: player.tee as TeeId } : {}
+  const tee = tees.some(({ id }) => id === player.tee) ? { tee: player.tee as TeeId } : {}
   return figure === '' ? { ...named, ...tee } : { ...named, ...tee, handicap: plainHandicap(player.kind, figure) }
 }
 
@@ -60,8 +74,7 @@ function plainHandicap(kind: PlayerDraft['kind'], figure: string): PlainHandicap
 
 function plainGame(draft: Draft, format: FormatName): PlainGame {
   const game = draft.games[format]
-  const ways = waysToSide(format, ballsOfDraft(draft))
-  const chosen = ways[game.sides] ?? ways[0] ?? []
+  const chosen = sidesOfDraft(format, game, namesOf(draft, ballsOfDraft(draft)))
   return {
     id: format as string as GameId,
     format,

@@ -7,12 +7,15 @@ export interface DraftInHand {
   readonly change: (changed: Partial<Draft>) => void
 }
 
+/** Puts a draft in the place of the one that stood. */
+export const keepDraft = (draft: Draft): void => remember('draft', JSON.stringify(draft))
+
 /** The draft, kept on this phone until the outing starts, so that nothing typed is lost. */
 export function useDraft(): DraftInHand & { readonly forget: () => void } {
   const [draft, setDraft] = useState(restoreDraft)
   const change = (changed: Partial<Draft>): void => {
     const next = { ...draft, ...changed }
-    remember('draft', JSON.stringify(next))
+    keepDraft(next)
     setDraft(next)
   }
   return { draft, change, forget: () => remember('draft', null) }

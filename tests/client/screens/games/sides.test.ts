@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest'
 import { familyOf, formatsFitting } from '#client/screens/games/families.ts'
-import { sidesWords, waysToPart, waysToSide } from '#client/screens/games/sides.ts'
+import { fitsSides, mostSides, sidesWords, waysToPart, waysToSide } from '#client/screens/games/sides.ts'
+import { formatNames } from '#core/formats/format-names.ts'
 
 const balls = ['Alder', 'Birch', 'Cedar', 'Rowan'].map(name => ({ id: name, name }))
 const none = () => false
@@ -83,5 +84,52 @@ describe('the formats to choose from', () => {
     expect(familyOf('foursomes-match')).toBe('one-ball')
     expect(familyOf('skins')).toBe('each')
     expect(familyOf('nassau')).toBe('parts')
+  })
+})
+
+describe('a field of more than four', () => {
+  const field = Array.from({ length: 16 }, (_, place) => ({ id: `b${place + 1}`, name: `Tree ${place + 1}` }))
+
+  test('has one way alone in every format, at once', () => {
+    for (const format of formatNames) expect([format, waysToSide(format, field).length]).toEqual([format, 1])
+  })
+
+  test('has a way that its format can be played with, whatever the number', () => {
+    for (const format of formatNames) {
+      for (let n = 5; n <= 16; n++) {
+        const [way] = waysToSide(format, field.slice(0, n))
+        if (way) expect([format, n, fitsSides(format, way)]).toEqual([format, n, true])
+      }
+    }
+  })
+
+  test('plays each for themselves in what has a side for everybody, and in pairs as they are listed', () => {
+    expect(waysToSide('stableford', field)[0]).toHaveLength(16)
+    expect(waysToSide('four-ball-stableford', field)[0]?.[0]).toEqual(['b1', 'b2'])
+    expect(waysToSide('four-ball-match', field)).toEqual([
+      [
+        ['b1', 'b2'],
+        ['b3', 'b4'],
+      ],
+    ])
+  })
+
+  test('sides made by hand fit by their number and sizes, and nobody stands on two', () => {
+    expect(
+      fitsSides('four-ball-match', [
+        ['a', 'b'],
+        ['c', 'd'],
+      ]),
+    ).toBe(true)
+    expect(
+      fitsSides('four-ball-match', [
+        ['a', 'b'],
+        ['c', 'a'],
+      ]),
+    ).toBe(false)
+    expect(fitsSides('four-ball-match', [['a', 'b', 'c'], ['d']])).toBe(false)
+    expect(fitsSides('best-ball-match', [['a'], ['b', 'c']])).toBe(true)
+    expect(fitsSides('best-ball-match', [['a'], ['b']])).toBe(false)
+    expect(mostSides('singles-match', 16)).toBe(2)
   })
 })
