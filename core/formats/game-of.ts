@@ -3,10 +3,11 @@ import type { HoleKey } from '#core/card/score.ts'
 import { must } from '#core/values/assert.ts'
 import { fraction } from '#core/values/fraction.ts'
 import type { BallId } from '#core/values/ids.ts'
+import { rememberBy } from '#core/values/memo.ts'
 import { ballHandicap } from './ball-handicap.ts'
 import type { FormatRow } from './format-row.ts'
 import { gapsOfBalls, gapsOfGame, needsHandicaps } from './game-gaps.ts'
-import type { Contest, Earlier, GameInput, InputBall, SoundBall, SoundGame } from './game-input.ts'
+import type { Contest, Earlier, GameInput, InputBall, InputHole, SoundBall, SoundGame } from './game-input.ts'
 import type { BallStrokes, GameGap, GameResult } from './game-result.ts'
 import {
   ballStrokes,
@@ -94,10 +95,12 @@ function soundBalls(input: GameInput, balls: readonly BallId[]): Map<BallId, Sou
       const { holes, card, handicaps } = inputBall(input, ball)
       const order = must(holes, 'the course is complete')
       const players = handicaps.map(({ player }) => player)
-      return [ball, { order, holes: new Map(order.map(hole => [hole.key, hole])), card, players }]
+      return [ball, { order, holes: byKeyOf(order), card, players }]
     }),
   )
 }
+
+const byKeyOf = rememberBy((order: readonly InputHole[]) => new Map(order.map(hole => [hole.key, hole])))
 
 const only = (balls: ReadonlyMap<BallId, SoundBall>, these: readonly BallId[]): Map<BallId, SoundBall> =>
   new Map([...balls].filter(([ball]) => these.includes(ball)))

@@ -4,6 +4,7 @@ import { type AllowanceRounding, playingHandicap } from '#core/handicap/playing-
 import { allocateStrokes } from '#core/handicap/stroke-allocation.ts'
 import { must } from '#core/values/assert.ts'
 import { type Fraction, fraction, roundHalfUp } from '#core/values/fraction.ts'
+import { rememberByName } from '#core/values/memo.ts'
 import type { BallHandicap, InputHole } from './game-input.ts'
 import type { GameMethods } from './game-methods.ts'
 import type { BallStrokes } from './game-result.ts'
@@ -92,7 +93,10 @@ export const noStrokes = (holes: readonly InputHole[]): BallStrokes => ({
  * Strokes fall over the scheduled holes as the card prints them, so that the start hole changes nothing; an extra hole
  * takes what the same hole has in the round, and none where the round does not have it.
  */
-export function strokesByHole(strokes: number, holes: readonly InputHole[]): Map<HoleKey, number> {
+export const strokesByHole = (strokes: number, holes: readonly InputHole[]): ReadonlyMap<HoleKey, number> =>
+  laidStrokes(holes, strokes)
+
+const laidStrokes = rememberByName((holes: readonly InputHole[], strokes: number): ReadonlyMap<HoleKey, number> => {
   const byCard = [...holes].sort((a, b) => a.lap - b.lap || a.hole - b.hole)
   const scheduled = byCard.filter(({ isScheduled }) => isScheduled)
   if (scheduled.length === 0) return new Map()
@@ -103,4 +107,4 @@ export function strokesByHole(strokes: number, holes: readonly InputHole[]): Map
   const byKey = new Map(scheduled.map(({ key }, place) => [key, allocated[place] ?? 0]))
   const byNumber = new Map(scheduled.map(({ hole }, place) => [hole, allocated[place] ?? 0]))
   return new Map(holes.map(({ key, hole }) => [key, byKey.get(key) ?? byNumber.get(hole) ?? 0]))
-}
+})

@@ -7,6 +7,7 @@ import {
 } from '#core/card/countback.ts'
 import { must } from '#core/values/assert.ts'
 import type { BallId } from '#core/values/ids.ts'
+import { rememberBy } from '#core/values/memo.ts'
 import { ballHoleOf } from './ball-hole.ts'
 import type { InputHole, SoundGame } from './game-input.ts'
 import type { TieTerms } from './game-methods.ts'
@@ -45,7 +46,9 @@ const isToSplit = (group: readonly TotalLine[]): boolean =>
 
 function splitGroup(game: SoundGame, terms: TieTerms, group: readonly TotalLine[]): SplitLines {
   const method = methodOf(game, terms, group)
-  const cards = group.map(line => cardOf(game, terms, method, line))
+  const cards = group.map(line =>
+    keptCard(line.byHole, `${method} ${terms.holes}`, () => cardOf(game, terms, method, line)),
+  )
   const scheme = schemeOf(terms, cards[0]?.scores.length ?? 0)
   const { order, decidedBy, working } = rankByCountback(method, scheme, cards)
   const inOrder = order.map(at => must(group[at], 'a line for each card'))
@@ -93,6 +96,18 @@ function methodOf({ measure }: SoundGame, { method }: TieTerms, lines: readonly 
 function schemeOf({ scheme }: TieTerms, holes: number): CountbackScheme {
   if (holes > 9) return scheme
   return scheme === 'threes-from-last' ? 'threes-from-last-of-nine' : 'nine-holes'
+}
+
+/** By the holes of a line, which are made new with every score that enters them. */
+const cardsOfLine = rememberBy((_: TotalLine['byHole']) => new Map<string, CountbackCard>())
+
+function keptCard(byHole: TotalLine['byHole'], name: string, make: () => CountbackCard): CountbackCard {
+  const cards = cardsOfLine(byHole)
+  const known = cards.get(name)
+  if (known !== undefined) return known
+  const card = make()
+  cards.set(name, card)
+  return card
 }
 
 /** A side's counting scores in the order that counts; a hole out of play is nothing to everybody. */

@@ -2,7 +2,8 @@ import type { Card } from '#core/card/card.ts'
 import { type OrderOfPlay, orderOfPlay } from '#core/card/order-of-play.ts'
 import { holeKey, type PlayedHole } from '#core/card/score.ts'
 import type { BallHandicap, GameInput, InputBall, InputHole, PlayerHandicap } from '#core/formats/game-input.ts'
-import type { PlayerId } from '#core/values/ids.ts'
+import type { PlayerId, TeeId } from '#core/values/ids.ts'
+import { rememberBy } from '#core/values/memo.ts'
 import type { CourseHole, Tee } from './facts.ts'
 import { mainGameOf } from './games-of.ts'
 import { handicapOf } from './handicap-of.ts'
@@ -58,9 +59,27 @@ export function handicapOfPlayer(outing: Outing, player: Player): BallHandicap {
 export const teeOf = (outing: Outing, player: Player): Tee | null =>
   player.tee === null ? null : (outing.tees.get(player.tee) ?? null)
 
-/** The holes of a ball's order of play with par and index from its own tee; null while one of them is unknown. */
-export function holesOf(outing: Outing, ball: Ball): InputHole[] | null {
-  const { round, extra } = orderOfBall(outing, ball)
+/**
+ * The holes of a ball's order of play with par and index from its own tee; null while one of them is unknown. One list
+ * for all who play them alike.
+ */
+export function holesOf(outing: Outing, ball: Ball): readonly InputHole[] | null {
+  const order = orderOfBall(outing, ball)
+  const laid = laidOn(outing.holes)
+  const name = `${teeOfBall(outing, ball)?.id ?? ''}|${nameOfOrder(order.round)}|${nameOfOrder(order.extra)}`
+  const known = laid.get(name)
+  if (known !== undefined) return known
+  const holes = layHoles(outing, ball, order)
+  laid.set(name, holes)
+  return holes
+}
+
+/** By the outing's own course: a course and its tees are read together, and scores leave them as they are. */
+const laidOn = rememberBy((_: Outing['holes']) => new Map<string, readonly InputHole[] | null>())
+
+const nameOfOrder = rememberBy((round: readonly PlayedHole[]) => round.map(holeKey).join(' '))
+
+function layHoles(outing: Outing, ball: Ball, { round, extra }: OrderOfPlay): InputHole[] | null {
   const holes = [...round, ...extra].map((played, place) => {
     const hole = courseHoleOf(outing, ball, played)
     return hole && { key: holeKey(played), ...played, ...hole, isScheduled: place < round.length }
@@ -68,11 +87,16 @@ export function holesOf(outing: Outing, ball: Ball): InputHole[] | null {
   return holes.every(hole => hole !== null) ? holes : null
 }
 
+/** The tee of the ball's first player; null where nobody has said one. */
+function teeOfBall(outing: Outing, { players: [first] }: Ball): { readonly id: TeeId; readonly tee: Tee } | null {
+  const id = first === undefined ? null : (outing.players.get(first)?.tee ?? null)
+  const tee = id === null ? undefined : outing.tees.get(id)
+  return id === null || tee === undefined ? null : { id, tee }
+}
+
 /** Par and index of a hole for a ball: what its tee says wins over the course. */
 export function courseHoleOf(outing: Outing, ball: Ball, { hole }: PlayedHole): CourseHole | null {
-  const [first] = ball.players
-  const player = first === undefined ? undefined : outing.players.get(first)
-  const tee = player === undefined ? null : teeOf(outing, player)
+  const tee = teeOfBall(outing, ball)?.tee
   const course = outing.holes.get(hole)
   const par = tee?.pars?.[hole - 1] ?? course?.par
   const index = tee?.indexes?.[hole - 1] ?? course?.index

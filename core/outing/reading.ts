@@ -1,4 +1,4 @@
-import { isDisputed, type LogState, type Standing } from '#core/log/fold.ts'
+import { isDisputed, type LogState, type Standing, standingsOf } from '#core/log/fold.ts'
 import { groupOfKey } from '#core/log/op.ts'
 import type { BallId, GroupId } from '#core/values/ids.ts'
 import { canonicalJson, type Json } from '#core/values/json.ts'
@@ -98,19 +98,13 @@ const byKey = (a: FactRow, b: FactRow): number => (a.key < b.key ? -1 : 1)
 const knownOf = (all: readonly Standing[], kind: FactKind, isKnown: IsKnownValue): readonly Standing[] =>
   all.every(({ value }) => isKnown(kind, value)) ? all : all.filter(({ value }) => isKnown(kind, value))
 
-/** The rows of these kinds that name one of the balls: scores, places and closes of balls, which no group's close covers. */
-export function readBalls(
-  state: LogState,
-  isKnown: IsKnownValue,
-  kinds: ReadonlySet<FactKind>,
-  balls: ReadonlySet<BallId>,
-): Pick<Reading, 'rows'> {
+/** The rows of these keys alone: of kinds that no group's close covers. */
+export function readKeys(state: LogState, isKnown: IsKnownValue, keys: Iterable<string>): Pick<Reading, 'rows'> {
   const rows: FactRow[] = []
-  for (const [key, all] of state.current) {
+  for (const key of keys) {
     const parts = parseKey(key)
-    if (parts === null || parts.ball === null || !kinds.has(parts.kind) || !balls.has(parts.ball)) continue
-    const standings = knownOf(all, parts.kind, isKnown)
-    if (standings.length > 0) rows.push(rowOf({ key, parts, standings }, standings.at(-1)?.value))
+    const standings = parts === null ? [] : knownOf(standingsOf(state, key), parts.kind, isKnown)
+    if (parts !== null && standings.length > 0) rows.push(rowOf({ key, parts, standings }, standings.at(-1)?.value))
   }
   rows.sort(byKey)
   return {

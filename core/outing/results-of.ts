@@ -3,7 +3,7 @@ import { type HoleKey, holeKey } from '#core/card/score.ts'
 import { type PreparedGame, prepareGame, resultOfPrepared } from '#core/formats/game-of.ts'
 import type { GameResult } from '#core/formats/game-result.ts'
 import type { BallId, GameId } from '#core/values/ids.ts'
-import { courseHoleOf, gameInputOf, orderOfBall } from './game-input-of.ts'
+import { courseHoleOf, gameInputOf, holesOf, orderOfBall } from './game-input-of.ts'
 import { mainGameOf } from './games-of.ts'
 import type { Ball, Outing } from './outing.ts'
 import type { LevelCard, Results } from './results.ts'
@@ -45,19 +45,28 @@ export function resultsAfter(
 }
 
 function levelCardOf(outing: Outing, games: ReadonlyMap<GameId, GameResult>, ball: Ball): LevelCard {
-  const { round, extra } = orderOfBall(outing, ball)
+  const { round } = orderOfBall(outing, ball)
   const main = mainGameOf(outing.games, outing.namedMain, ball.group)
   const strokes = main === null ? null : strokesIn(games.get(main.id), ball)
   const pars = new Map<HoleKey, number>()
   const levels = new Map<HoleKey, number>()
-  for (const played of [...round, ...extra]) {
-    const par = courseHoleOf(outing, ball, played)?.par
-    if (par === undefined) continue
-    pars.set(holeKey(played), par)
-    levels.set(holeKey(played), par + (strokes?.get(holeKey(played)) ?? 0))
+  for (const { key, par } of knownHolesOf(outing, ball)) {
+    pars.set(key, par)
+    levels.set(key, par + (strokes?.get(key) ?? 0))
   }
   const card = outing.cards.get(ball.id) ?? { scores: new Map(), isClosed: false }
   return { ball: ball.id, levels, threes: threesAgainstLevel(round, card, pars, levels) }
+}
+
+/** While the course is typed in, the holes that are. */
+function knownHolesOf(outing: Outing, ball: Ball): readonly { readonly key: HoleKey; readonly par: number }[] {
+  const all = holesOf(outing, ball)
+  if (all !== null) return all
+  const { round, extra } = orderOfBall(outing, ball)
+  return [...round, ...extra].flatMap(played => {
+    const par = courseHoleOf(outing, ball, played)?.par
+    return par === undefined ? [] : [{ key: holeKey(played), par }]
+  })
 }
 
 const strokesIn = (result: GameResult | undefined, ball: Ball): ReadonlyMap<HoleKey, number> | null =>

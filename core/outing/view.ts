@@ -7,7 +7,7 @@ import type { FactKind } from './facts.ts'
 import { parseKey } from './keys.ts'
 import type { Outing } from './outing.ts'
 import { outingOf } from './outing-of.ts'
-import { type IsKnownValue, readBalls } from './reading.ts'
+import { type IsKnownValue, readKeys } from './reading.ts'
 import type { Results } from './results.ts'
 import { type PreparedGames, preparedOf, resultsAfter, resultsOf } from './results-of.ts'
 
@@ -17,12 +17,15 @@ export interface OutingView {
   readonly outing: Outing
   readonly results: Results
   readonly prepared: PreparedGames
+  /** Of what makes a ball's card, the keys that somebody has written. */
+  readonly cardKeys: ReadonlyMap<BallId, ReadonlySet<string>>
 }
 
 export function viewOf(state: LogState, isKnown: IsKnownValue): OutingView {
   const outing = outingOf(state, isKnown)
   const prepared = preparedOf(outing)
-  return { state, outing, results: resultsOf(outing, prepared), prepared }
+  const cardKeys = keysOfCards(state.current.keys())
+  return { state, outing, results: resultsOf(outing, prepared), prepared, cardKeys }
 }
 
 /**
@@ -31,19 +34,27 @@ export function viewOf(state: LogState, isKnown: IsKnownValue): OutingView {
  */
 export function viewAfter(before: OutingView, state: LogState, isKnown: IsKnownValue): OutingView {
   if (state === before.state) return before
-  const balls = ballsScored(before.state, state, isKnown)
+  const changed = changedKeys(before.state, state)
+  const balls = ballsScored(before.state, state, changed, isKnown)
   if (balls === null) return viewOf(state, isKnown)
-  const settled = cardsOf(state, isKnown, balls)
+  const cardKeys = withKeys(before.cardKeys, keysOfCards(changed))
+  const keys = [...balls].flatMap(ball => [...(cardKeys.get(ball) ?? [])])
+  const settled = settledCards(readKeys(state, isKnown, keys), balls)
   const outing = outingWithCards(before.outing, settled)
   const cards = new Map([...settled].map(([ball, { card }]) => [ball, card]))
   const prepared = new Map([...before.prepared].map(([id, game]) => [id, withCards(game, cards)]))
-  return { state, outing, results: resultsAfter(before.results, outing, prepared, balls), prepared }
+  return { state, outing, results: resultsAfter(before.results, outing, prepared, balls), prepared, cardKeys }
 }
 
 /** The balls whose scores differ between two states; null when anything else does. */
-function ballsScored(before: LogState, after: LogState, isKnown: IsKnownValue): Set<BallId> | null {
+function ballsScored(
+  before: LogState,
+  after: LogState,
+  changed: readonly string[],
+  isKnown: IsKnownValue,
+): Set<BallId> | null {
   const balls = new Set<BallId>()
-  for (const key of changedKeys(before, after)) {
+  for (const key of changed) {
     const parts = parseKey(key)
     if (parts?.kind !== 'score' || parts.ball === null) return null
     const values = [...standingsOf(before, key), ...standingsOf(after, key)]
@@ -68,8 +79,23 @@ function changedKeys({ current: before }: LogState, { current: after }: LogState
 
 const cardKinds: ReadonlySet<FactKind> = new Set(['score', 'place', 'closeBall'])
 
-const cardsOf = (state: LogState, isKnown: IsKnownValue, balls: ReadonlySet<BallId>): Map<BallId, SettledCard> =>
-  settledCards(readBalls(state, isKnown, cardKinds, balls), balls)
+function keysOfCards(keys: Iterable<string>): Map<BallId, Set<string>> {
+  const found = new Map<BallId, Set<string>>()
+  for (const key of keys) {
+    const parts = parseKey(key)
+    if (parts === null || parts.ball === null || !cardKinds.has(parts.kind)) continue
+    const own = found.get(parts.ball)
+    if (own) own.add(key)
+    else found.set(parts.ball, new Set([key]))
+  }
+  return found
+}
+
+function withKeys(before: OutingView['cardKeys'], added: OutingView['cardKeys']): OutingView['cardKeys'] {
+  const all = new Map(before)
+  for (const [ball, keys] of added) all.set(ball, new Set([...(before.get(ball) ?? []), ...keys]))
+  return all
+}
 
 /** Late and stray scores stay in the order of the balls. */
 function outingWithCards(outing: Outing, settled: ReadonlyMap<BallId, SettledCard>): Outing {
