@@ -11,6 +11,7 @@ import { outingWords } from './outing-words.ts'
 import { phoneWords } from './phone-words.ts'
 import { rulingWords } from './ruling-words.ts'
 import { startWords } from './start-words.ts'
+import { strokesWords } from './strokes-words.ts'
 import type { Word } from './word.ts'
 
 /** Every text that a screen shows. */
@@ -23,6 +24,7 @@ export const catalogue = {
   ...homeWords,
   ...rulingWords,
   ...startWords,
+  ...strokesWords,
   ...holeWords,
   ...noteWords,
   ...outingWords,

@@ -1,4 +1,5 @@
 import { expect, test } from '@playwright/test'
+import { fourPlayers, quillmoor } from '#tests/kit/quillmoor.ts'
 import { seriousFaults } from './kit/axe.ts'
 import { chosenKey, fourBallAndPoints, goToHole, openTab, startOuting, tapScore } from './kit/golfer.ts'
 import { noComplaints, openPhone } from './kit/round.ts'
@@ -38,6 +39,72 @@ test("last week's game again: at most 8 taps from the list of outings to the fir
   await page.goto(`${server.url}/#/`)
   await expect(page.getByRole('region', { name: 'On this phone' }).getByRole('listitem')).toHaveCount(2)
   await expect(page.getByRole('button', { name: /^Play again/ })).toHaveCount(1)
+  noComplaints([alder])
+  await server.stop()
+})
+
+test('the first course is typed in under 60 taps, and a stroke index used twice is caught at once', async ({
+  browser,
+}) => {
+  const server = await startServer()
+  const alder = await openPhone(browser, 'Alder')
+  const { page } = alder
+  await page.goto(server.url)
+  const finger = createFinger()
+  await finger.tap(page.getByRole('link', { name: 'Start an outing' }))
+  await finger.type(page.getByRole('textbox', { name: 'Course name' }), quillmoor.name)
+  for (const [place, par] of quillmoor.pars.entries()) {
+    if (par !== 4) await finger.tap(page.getByRole('button', { name: `Hole ${place + 1} par ${par}`, exact: true }))
+  }
+  for (const index of quillmoor.indexes) {
+    await finger.tap(page.getByRole('button', { name: `Stroke index ${index}`, exact: true }))
+  }
+  await expect(page.getByText('Every hole has its stroke index.')).toBeVisible()
+  expect(finger.taps()).toBeLessThan(60)
+  for (const [place, index] of quillmoor.indexes.entries()) {
+    await expect(page.getByRole('textbox', { name: `Hole ${place + 1} stroke index`, exact: true })).toHaveValue(
+      String(index),
+    )
+  }
+
+  await page.getByRole('textbox', { name: 'Hole 7 stroke index', exact: true }).fill('15')
+  await expect(page.getByText('Stroke index 15 stands at holes 3, 7.')).toBeVisible()
+  await expect(page.getByText('No hole has stroke index 5.')).toBeVisible()
+  // A tap on a used one leads back to its hole, the next tap mends it.
+  await page.getByRole('textbox', { name: 'Hole 7 stroke index', exact: true }).fill('')
+  await page.getByRole('button', { name: 'Stroke index 5', exact: true }).click()
+  await expect(page.getByText('stands at holes')).toHaveCount(0)
+  noComplaints([alder])
+  await server.stop()
+})
+
+test('a suggestion is one tap, and says before the start who gets strokes, where and why', async ({ browser }) => {
+  const server = await startServer()
+  const alder = await openPhone(browser, 'Alder')
+  const { page } = alder
+  await page.goto(server.url)
+  await startOuting(page, { players: fourPlayers.slice(0, 3), games: ['Stableford'] })
+  await page.goto(`${server.url}/#/`)
+  await page.getByRole('button', { name: 'Play again: Quillmoor' }).click()
+  const suggested = page.getByRole('group', { name: 'What shall it be?' })
+  await expect(suggested.getByRole('button')).toHaveText([
+    /^Nine points/,
+    /^Split sixes/,
+    /^Three-ball match/,
+    /^Skins/,
+  ])
+  await suggested.getByRole('button', { name: /^Nine points/ }).click()
+  const strokes = page.getByRole('region', { name: 'Strokes in Nine points' })
+  await expect(strokes.getByRole('listitem').filter({ hasText: 'Alder' })).toContainText(
+    'Course Handicap 14; 7 more than Birch, the lowest',
+  )
+  await expect(strokes.getByRole('listitem').filter({ hasText: 'Alder' })).toContainText(
+    'one at 1, 2, 5, 7, 11, 14, 17',
+  )
+  expect(await seriousFaults(page)).toEqual([])
+  await page.getByRole('button', { name: 'Start the outing' }).click()
+  await page.getByRole('link', { name: 'Board', exact: true }).click()
+  await expect(page.getByRole('region', { name: 'Nine points' })).toBeVisible()
   noComplaints([alder])
   await server.stop()
 })

@@ -3,9 +3,10 @@ import { Field } from '../../parts/Field.tsx'
 import { formatList } from '../../words/figures.ts'
 import { say } from '../../words/say.ts'
 import { CourseSource } from './CourseSource.tsx'
-import { type Draft, holesInPlay, indexesTwice, withIndexesFilled } from './draft.ts'
+import { type Draft, holesInPlay, indexesTwice, indexesUnused, withIndexesFilled } from './draft.ts'
 import { faultsOfCourse } from './draft-faults.ts'
 import { HoleFields } from './HoleFields.tsx'
+import { IndexKeys } from './IndexKeys.tsx'
 import type { SectionProps } from './section.ts'
 import { TeeFields } from './TeeFields.tsx'
 
@@ -39,6 +40,7 @@ function courseWords(draft: Draft): string {
 }
 
 function CourseFields({ draft, change, faultAt }: SectionProps) {
+  const unused = indexesUnused(draft)
   return (
     <>
       <CourseSource draft={draft} change={change} />
@@ -60,11 +62,19 @@ function CourseFields({ draft, change, faultAt }: SectionProps) {
       <h3>{say('start-holes')}</h3>
       <p className="quiet">{say('start-holes-hint')}</p>
       <HoleFields draft={draft} change={change} faultAt={faultAt} />
+      <h3>{say('index-keys')}</h3>
+      <p className="quiet">{say('index-keys-hint')}</p>
+      <IndexKeys draft={draft} change={change} />
       {indexesTwice(draft).map(({ index, holes }) => (
         <p key={index} className="notice" role="status">
           {say('start-index-twice', { index, holes: formatList(holes) })}
         </p>
       ))}
+      {unused.length > 0 && (
+        <p className="notice" role="status">
+          {say('start-index-unused', { indexes: formatList(unused) })}
+        </p>
+      )}
       <button type="button" className="button" onClick={() => change(withIndexesFilled(draft))}>
         {say('start-fill-indexes')}
       </button>

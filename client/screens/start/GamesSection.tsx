@@ -6,6 +6,7 @@ import { GameFields } from '../games/GameFields.tsx'
 import type { GameDraft } from '../games/game-draft.ts'
 import { sidesWords } from '../games/sides.ts'
 import { ballsOfDraft, gamesChosen, namesOf, waysToPartner } from './draft-balls.ts'
+import { Suggestions } from './Suggestions.tsx'
 import type { SectionProps } from './section.ts'
 
 /** The games, any number at once, each with its allowance in sight; those chosen come first. */
@@ -18,6 +19,7 @@ export function GamesSection({ draft, change, faultAt }: SectionProps) {
     <section className="section" aria-label={say('games-title')}>
       <h2>{say('games-title')}</h2>
       <WhatIsPlayed draft={draft} change={change} />
+      <Suggestions draft={draft} change={change} />
       {none && <p className="fault">{none}</p>}
       {gamesChosen(draft).map(format => (
         <section key={format} className="group-box" aria-label={say(format)}>

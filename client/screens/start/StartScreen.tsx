@@ -12,6 +12,7 @@ import { factsOfDraft } from './facts-of-draft.ts'
 import { GamesSection } from './GamesSection.tsx'
 import { PlayersSection } from './PlayersSection.tsx'
 import { RoundSection } from './RoundSection.tsx'
+import { StrokesSection } from './StrokesSection.tsx'
 import { useDraft } from './use-draft.ts'
 
 /** The day at the course, by this phone's clock: "2026-05-16". */
@@ -49,6 +50,7 @@ export function StartScreen() {
         <PlayersSection {...section} />
         <GamesSection {...section} />
         <RoundSection {...section} />
+        <StrokesSection draft={draft} />
         <FaultList faults={faults} />
         <button type="button" className="button loud" disabled={isWorking} onClick={start}>
           {say('start-go')}

@@ -92,6 +92,14 @@ export function indexesTwice(draft: Draft): readonly { readonly index: string; r
   return [...holes].filter(([, at]) => at.length > 1).map(([index, at]) => ({ index, holes: at }))
 }
 
+/** The gaps of the stroke indexes, once every hole has one and two holes have the same. */
+export function indexesUnused(draft: Draft): readonly number[] {
+  const holes = holesInPlay(draft)
+  if (indexesTwice(draft).length === 0 || holes.some(({ index }) => index === '')) return []
+  const used = new Set(holes.map(({ index }) => Number(index)))
+  return Array.from({ length: draft.length }, (_, place) => place + 1).filter(index => !used.has(index))
+}
+
 /** The empty stroke indexes filled with the numbers that are not used, in order. */
 export function withIndexesFilled(draft: Draft): Draft {
   const used = new Set(holesInPlay(draft).map(({ index }) => index))
