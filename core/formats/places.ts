@@ -30,11 +30,10 @@ const hasPlace = (line: UnplacedLine): boolean => isInPlay(line) && line.through
 
 const withoutPlace = (line: UnplacedLine): TotalLine => ({ ...line, place: null, isTied: false })
 
+/** The figures ascend, so that equal ones are neighbours. */
 function placeLine(line: UnplacedLine, figures: readonly number[], row: number): TotalLine {
-  const own = figures[row] ?? 0
-  return {
-    ...line,
-    place: figures.indexOf(own) + 1,
-    isTied: figures.filter(each => each === own).length > 1,
-  }
+  const own = figures[row]
+  let first = row
+  while (first > 0 && figures[first - 1] === own) first -= 1
+  return { ...line, place: first + 1, isTied: first < row || figures[row + 1] === own }
 }

@@ -17,15 +17,14 @@ export interface OutingView {
   readonly outing: Outing
   readonly results: Results
   readonly prepared: PreparedGames
-  /** Of what makes a ball's card, the keys that somebody has written. */
-  readonly cardKeys: ReadonlyMap<BallId, ReadonlySet<string>>
+  /** Of what makes a ball's card, the keys that somebody has written; null until the first score after it. */
+  readonly cardKeys: KeysByBall | null
 }
 
 export function viewOf(state: LogState, isKnown: IsKnownValue): OutingView {
   const outing = outingOf(state, isKnown)
   const prepared = preparedOf(outing)
-  const cardKeys = keysOfCards(state.current.keys())
-  return { state, outing, results: resultsOf(outing, prepared), prepared, cardKeys }
+  return { state, outing, results: resultsOf(outing, prepared), prepared, cardKeys: null }
 }
 
 /**
@@ -37,7 +36,7 @@ export function viewAfter(before: OutingView, state: LogState, isKnown: IsKnownV
   const changed = changedKeys(before.state, state)
   const balls = ballsScored(before.state, state, changed, isKnown)
   if (balls === null) return viewOf(state, isKnown)
-  const cardKeys = withKeys(before.cardKeys, keysOfCards(changed))
+  const cardKeys = withKeys(before.cardKeys ?? keysOfCards(before.state.current.keys()), keysOfCards(changed))
   const keys = [...balls].flatMap(ball => [...(cardKeys.get(ball) ?? [])])
   const settled = settledCards(readKeys(state, isKnown, keys), balls)
   const outing = outingWithCards(before.outing, settled)
@@ -91,7 +90,9 @@ function keysOfCards(keys: Iterable<string>): Map<BallId, Set<string>> {
   return found
 }
 
-function withKeys(before: OutingView['cardKeys'], added: OutingView['cardKeys']): OutingView['cardKeys'] {
+type KeysByBall = ReadonlyMap<BallId, ReadonlySet<string>>
+
+function withKeys(before: KeysByBall, added: KeysByBall): KeysByBall {
   const all = new Map(before)
   for (const [ball, keys] of added) all.set(ball, new Set([...(before.get(ball) ?? []), ...keys]))
   return all
