@@ -19,6 +19,7 @@ export const gameWords = {
   'games-no-rights': own('This phone does not choose games.'),
   'games-too-few': own('No format for these players.'),
   'games-balls': own('What is played'),
+  'games-balls-fixed': own('Games for {balls}; that is chosen at the start of an outing.'),
   'games-balls-1': own('each their own ball'),
   'games-balls-2': own('one ball of two'),
   'games-balls-3': own('one ball of three'),

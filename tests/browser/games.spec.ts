@@ -193,3 +193,43 @@ test('a foursomes of two balls: one score a hole for each side, and the drive th
   noComplaints([alder])
   await server.stop()
 })
+
+test('a match level after nine goes on to extra holes, and somebody who does not play is noted', async ({
+  browser,
+}) => {
+  const server = await startServer()
+  const alder = await openPhone(browser, 'Alder')
+  const { page } = alder
+  await page.goto(server.url)
+  const [first, second, third] = fourPlayers.map(player => ({ ...player, courseHandicap: 0 }))
+  const players = [first, second, third].filter(player => player !== undefined)
+  await startOuting(page, {
+    players,
+    games: ['Singles match', 'Stroke play, gross'],
+    sides: 'Alder v Birch',
+    handicap: 'Strokes',
+    nineFrom: 1,
+  })
+  await more(page)
+  const there = page.getByRole('region', { name: 'Who is there' })
+  await there.getByRole('radio', { name: 'Cedar' }).check()
+  await there.getByRole('button', { name: 'Cedar leaves from hole 1 on' }).click()
+  await there.getByRole('button', { name: 'Yes, Cedar leaves' }).click()
+  await expect(page.getByText('Cedar has left, from hole 1 on')).toBeVisible()
+  for (let hole = 1; hole <= 9; hole++) {
+    await goToHole(page, hole)
+    for (const player of ['Alder', 'Birch']) await tapScore(page, player, 4)
+  }
+  await more(page)
+  await page.getByRole('button', { name: 'Play on: hole 1 as the 10th' }).click()
+  await page.getByRole('button', { name: 'Next hole' }).click()
+  await expect(page.getByRole('heading', { name: 'Hole 1', exact: true })).toBeVisible()
+  await tapScore(page, 'Alder', 5)
+  await tapScore(page, 'Birch', 4)
+  await openTab(page, 'Board')
+  await expect(page.getByRole('region', { name: 'Singles match' })).toContainText('Birch won at the 10th')
+  await openTab(page, 'Card')
+  await expect(page.getByRole('region', { name: 'History' })).toContainText('Alder changed the order of play')
+  noComplaints([alder])
+  await server.stop()
+})

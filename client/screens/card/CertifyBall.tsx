@@ -30,7 +30,7 @@ export function CertifyBall({ outing, group, ball, holder }: Props) {
   const isMarker = marker !== null && holder !== null && outing.balls.get(holder)?.players.includes(marker) === true
   const { isComplete, isCertified } = certification
   return (
-    <section className="group-box" aria-label={say('certify-by-player', { player: found.name, state: '' }).trim()}>
+    <section className="group-box" aria-label={found.name}>
       <h3>{found.name}</h3>
       <ul>
         <li>{say('certify-by-player', { player: found.name, state: certifierWords(certification.player) })}</li>

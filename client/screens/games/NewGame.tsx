@@ -29,6 +29,7 @@ export function NewGame({ scope, inPlay, taken }: Props) {
   return (
     <section className="section" aria-label={say('games-add')}>
       <h2>{say('games-add')}</h2>
+      <p className="quiet">{say('games-balls-fixed', { balls: say(ballsWord(inPlay.ballPlayers)) })}</p>
       {format && (
         <NewFields key={format} format={format} scope={scope} inPlay={inPlay} onDone={() => setFormat(null)} />
       )}
@@ -42,6 +43,10 @@ export function NewGame({ scope, inPlay, taken }: Props) {
     </section>
   )
 }
+
+const ballsWords = ['games-balls-1', 'games-balls-2', 'games-balls-3', 'games-balls-4'] as const
+
+const ballsWord = (players: number) => ballsWords[players - 1] ?? 'games-balls-1'
 
 interface FieldsProps extends Omit<Props, 'taken'> {
   readonly format: FormatName
