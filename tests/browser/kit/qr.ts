@@ -11,6 +11,8 @@ const decode: Decode = (jsqr as Decode & { readonly default?: Decode }).default 
 export async function readQr(picture: Locator): Promise<string> {
   // A page behind others may paint nothing to photograph.
   await picture.page().bringToFront()
+  // Clear of the bar that stays at the bottom of the page.
+  await picture.evaluate(element => element.scrollIntoView({ block: 'center' }))
   const png = PNG.sync.read(await picture.screenshot())
   const code = decode(Uint8ClampedArray.from(png.data), png.width, png.height)
   if (code === null) throw new Error('no QR code can be read in the picture')
