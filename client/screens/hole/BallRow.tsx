@@ -4,9 +4,7 @@ import { type HoleScore, holeKey, type PlayedHole } from '#core/card/score.ts'
 import type { Outing } from '#core/outing/outing.ts'
 import type { Results } from '#core/outing/results.ts'
 import type { BallId } from '#core/values/ids.ts'
-import { fire } from '../../parts/fire.ts'
 import { candidatesOf } from '../../parts/mark.ts'
-import { chooseScore, enterScore } from '../../state/actions.ts'
 import { formatScore } from '../../words/figures.ts'
 import { say } from '../../words/say.ts'
 import { Keys } from './Keys.tsx'
@@ -27,10 +25,12 @@ interface Props {
   readonly isMarked: boolean
   /** False on a phone that only watches. */
   readonly canScore: boolean
+  /** A key of this row was pressed; null clears the hole. */
+  readonly onScore: (score: HoleScore | null) => void
 }
 
 /** One player on this hole: strokes here, and the keys. */
-export function BallRow({ outing, results, ball, at, isYou, hasHonour, isMarked, canScore }: Props) {
+export function BallRow({ outing, results, ball, at, isYou, hasHonour, isMarked, canScore, onScore }: Props) {
   const [isMore, setMore] = useState(false)
   const key = holeKey(at)
   const player = outing.balls.get(ball)?.name ?? ball
@@ -42,9 +42,7 @@ export function BallRow({ outing, results, ball, at, isYou, hasHonour, isMarked,
   const chosen = isMarked && found.kind === 'one' ? markerScore(found) : settled
   const put = (score: HoleScore | null): void => {
     setMore(false)
-    if (score === chosen) return
-    if (found.kind === 'two' && score !== null) fire(chooseScore({ ball, ...at, score }))
-    else fire(enterScore({ ball, ...at, score, isMarked }))
+    if (score !== chosen) onScore(score)
   }
   const shared = { player, chosen, candidates: candidatesOf(found) }
   return (

@@ -3,21 +3,30 @@ import { honourOf } from '#core/outing/honour.ts'
 import type { Group, Outing } from '#core/outing/outing.ts'
 import type { Results } from '#core/outing/results.ts'
 import type { BallId, LogId } from '#core/values/ids.ts'
+import { fire } from '../../parts/fire.ts'
+import { LockButton } from '../../parts/LockButton.tsx'
+import { ScreenOn } from '../../parts/ScreenOn.tsx'
 import { Strip } from '../../parts/Strip.tsx'
 import { stripOf, stripWords } from '../../parts/strip-view.ts'
+import { chooseScore, enterScore } from '../../state/actions.ts'
 import { useOuting } from '../../state/use-outing.ts'
 import { say } from '../../words/say.ts'
 import { OutingPage } from '../outing/OutingPage.tsx'
 import { BallRow } from './BallRow.tsx'
+import { HeldScores } from './HeldScores.tsx'
 import { HoleHead } from './HoleHead.tsx'
+import { holeInPlay, isAllIn, isBehind, isCurrentFor } from './hole-in-play.ts'
 import { holesOf, threeJustClosed } from './hole-view.ts'
 import { More } from './More.tsx'
 import { News } from './News.tsx'
 import { OtherBalls } from './OtherBalls.tsx'
 import { OtherStands } from './OtherStands.tsx'
 import { PickUpHint } from './PickUpHint.tsx'
+import type { Tap } from './score-guard.ts'
 import { standsOf } from './stands.ts'
 import { Turn } from './Turn.tsx'
+import { UndoScore } from './UndoScore.tsx'
+import { useScoreGuard } from './use-score-guard.ts'
 import { WhoseChoice } from './WhoseChoice.tsx'
 import { useWhose, type Whose } from './whose-scores.ts'
 
@@ -39,8 +48,32 @@ export function HolePage({ log, outing, results, group, at }: Props) {
   const stands = standsOf(outing, results, group.balls, holeKey(at))
   const first = stands.find(({ match }) => match !== null)
   const honour = honourOf(outing, results, group, at)
+  const { guard, put, answer } = useScoreGuard(
+    tap => isCurrentFor(outing, group, tap.ball, tap) || (tap.ball === whose.marks && lacksMarker(outing, tap)),
+    tap => writeScore(outing, tap, tap.ball === whose.marks),
+  )
   const turn = (
-    <Turn log={log} holes={holesOf(group)} at={at} closedThree={threeJustClosed(outing, results, scored, at)} />
+    <>
+      {guard.reason !== null && (
+        <HeldScores
+          key={guard.reason}
+          guard={guard}
+          outing={outing}
+          inPlay={isAllIn(outing, group) ? null : (holeInPlay(outing, group)?.hole ?? null)}
+          onAnswer={answer}
+        />
+      )}
+      <Turn
+        log={log}
+        holes={holesOf(group)}
+        at={at}
+        closedThree={threeJustClosed(outing, results, scored, at)}
+        isBehind={isBehind(outing, group, scored, at)}
+      >
+        {canScore && <UndoScore at={at} />}
+        {canScore && <LockButton />}
+      </Turn>
+    </>
   )
   return (
     <OutingPage tab="hole" above={turn}>
@@ -63,6 +96,7 @@ export function HolePage({ log, outing, results, group, at }: Props) {
           hasHonour={honour?.balls.includes(ball) ?? false}
           isMarked={ball === whose.marks}
           canScore={canScore}
+          onScore={score => put({ ball, ...at, score })}
         />
       ))}
       {canScore && <PickUpHint outing={outing} results={results} balls={scored} at={at} />}
@@ -72,8 +106,22 @@ export function HolePage({ log, outing, results, group, at }: Props) {
       {!canScore && <p className="notice">{say(me?.role === 'viewer' ? 'share-viewing' : 'hole-not-let-in')}</p>}
       {canScore && <More outing={outing} results={results} group={group} at={at} />}
       {canScore && <WhoseChoice whose={whose} outing={outing} group={group} onWhose={setWhose} />}
+      <ScreenOn />
     </OutingPage>
   )
+}
+
+/** A marker may write a hole long after the card. */
+function lacksMarker(outing: Outing, tap: Tap): boolean {
+  const found = outing.cards.get(tap.ball)?.scores.get(holeKey(tap))
+  return !found || found.kind === 'none' || !found.entries.some(({ record }) => record === 'marker')
+}
+
+/** One of two scores is chosen; any other score goes into the record that this phone keeps. */
+function writeScore(outing: Outing, tap: Tap, isMarked: boolean): void {
+  const found = outing.cards.get(tap.ball)?.scores.get(holeKey(tap))
+  if (found?.kind === 'two' && tap.score !== null) fire(chooseScore({ ...tap, score: tap.score }))
+  else fire(enterScore({ ...tap, isMarked }))
 }
 
 function ballsScored(group: Group, whose: Whose): readonly BallId[] {

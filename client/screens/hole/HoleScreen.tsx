@@ -4,7 +4,8 @@ import { say } from '../../words/say.ts'
 import { OutingPage } from '../outing/OutingPage.tsx'
 import { holePath } from '../paths.ts'
 import { HolePage } from './HolePage.tsx'
-import { groupShown, holeInPlay, holesOf } from './hole-view.ts'
+import { holeInPlay } from './hole-in-play.ts'
+import { groupShown, holesOf } from './hole-view.ts'
 
 /** The hole that the address names, or the one in play. */
 export function HoleScreen({ hole, lap }: { readonly hole: number | null; readonly lap: number }) {
@@ -17,7 +18,7 @@ export function HoleScreen({ hole, lap }: { readonly hole: number | null; readon
   if (!group || group.balls.length === 0) return <Nothing words={say('no-balls')} />
   const asked = holesOf(group).find(each => each.hole === hole && each.lap === lap)
   if (asked) return <HolePage log={log} outing={outing} results={results} group={group} at={asked} />
-  const inPlay = holeInPlay(outing, group, group.balls)
+  const inPlay = holeInPlay(outing, group)
   // The address names the hole, so that the page does not move on under the finger that puts in its last score.
   return inPlay ? <Redirect to={holePath(log, inPlay)} replace /> : <Nothing words={say('no-holes')} />
 }

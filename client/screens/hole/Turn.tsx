@@ -1,3 +1,4 @@
+import { type ReactNode, useEffect, useEffectEvent } from 'react'
 import { useLocation } from 'wouter'
 import type { PlayedHole } from '#core/card/score.ts'
 import type { LogId } from '#core/values/ids.ts'
@@ -10,24 +11,37 @@ interface Props {
   readonly at: PlayedHole
   /** The three that this hole has just closed: its reset comes before the next hole. */
   readonly closedThree: number | null
+  /** True once the balls scored here are on the hole behind this one. */
+  readonly isBehind: boolean
+  /** What lies between the two. */
+  readonly children?: ReactNode
 }
 
 /** To the hole before and the hole after, in order of play. */
-export function Turn({ log, holes, at, closedThree }: Props) {
+export function Turn({ log, holes, at, closedThree, isBehind, children }: Props) {
   const [, go] = useLocation()
   const place = holes.findIndex(({ hole, lap }) => hole === at.hole && lap === at.lap)
   const [before, after] = [holes[place - 1], holes[place + 1]]
+  const goOn = (): void => {
+    if (after) go(closedThree === null ? holePath(log, after) : resetPath(log, closedThree))
+  }
+  // A phone that comes out of the pocket shows the hole that its player stands on.
+  const seen = useEffectEvent(() => {
+    if (isBehind && document.visibilityState === 'visible') goOn()
+  })
+  useEffect(() => {
+    const ending = new AbortController()
+    document.addEventListener('visibilitychange', () => seen(), { signal: ending.signal })
+    return () => ending.abort()
+  }, [])
   return (
     <div className="turn">
       <button type="button" className="button" disabled={!before} onClick={() => before && go(holePath(log, before))}>
         {say('previous-hole')}
       </button>
+      {children}
       {after ? (
-        <button
-          type="button"
-          className="button"
-          onClick={() => go(closedThree === null ? holePath(log, after) : resetPath(log, closedThree))}
-        >
+        <button type="button" className="button" onClick={goOn}>
           {say('next-hole')}
         </button>
       ) : (

@@ -12,17 +12,13 @@ export function groupShown(outing: Outing, own: GroupId | null): Group | null {
 /** Every hole of the group's order of play, extra holes last. */
 export const holesOf = (group: Group): readonly PlayedHole[] => [...group.round, ...group.extra]
 
-const isSettled = (outing: Outing, ball: BallId, key: HoleKey): boolean =>
+/** A ball's hole with one score. */
+export const isSettled = (outing: Outing, ball: BallId, key: HoleKey): boolean =>
   outing.cards.get(ball)?.scores.get(key)?.kind === 'one'
 
-const isWritten = (outing: Outing, ball: BallId, key: HoleKey): boolean =>
+/** A ball's hole with any score. */
+export const isWritten = (outing: Outing, ball: BallId, key: HoleKey): boolean =>
   (outing.cards.get(ball)?.scores.get(key)?.kind ?? 'none') !== 'none'
-
-/** The hole to open on: the first that is not settled for all these balls, else the last. */
-export function holeInPlay(outing: Outing, group: Group, balls: readonly BallId[]): PlayedHole | null {
-  const open = group.round.find(at => balls.some(ball => !isSettled(outing, ball, holeKey(at))))
-  return open ?? group.round.at(-1) ?? null
-}
 
 /** The three that ends with this hole, once it is settled for all these balls and nothing behind it is written. */
 export function threeJustClosed(

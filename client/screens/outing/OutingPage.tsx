@@ -1,5 +1,8 @@
 import type { ReactNode } from 'react'
+import { useStore } from 'zustand'
 import { Foot } from '../../parts/Foot.tsx'
+import { FirstCorner, SecondCorner } from '../../parts/LockCorner.tsx'
+import { lockStore } from '../../parts/lock.ts'
 import { Tabs } from '../../parts/Tabs.tsx'
 import { useOuting } from '../../state/use-outing.ts'
 import { say } from '../../words/say.ts'
@@ -16,16 +19,21 @@ interface Props {
 export function OutingPage({ tab, children, above }: Props) {
   const log = useOuting(store => store.log)
   const hasNewer = useOuting(store => (store.outing?.newer.length ?? 0) > 0)
+  const isLocked = useStore(lockStore)
   return (
     <div className="page">
-      <main className={tab}>
+      {isLocked && <FirstCorner />}
+      <main className={tab} inert={isLocked}>
         {hasNewer && <p className="notice">{say('newer')}</p>}
         {children}
       </main>
       <div className="bottom">
-        {above}
-        <Foot />
-        {log && <Tabs log={log} current={tab} />}
+        <div inert={isLocked}>
+          {above}
+          <Foot />
+          {log && !isLocked && <Tabs log={log} current={tab} />}
+        </div>
+        {isLocked && <SecondCorner />}
       </div>
     </div>
   )

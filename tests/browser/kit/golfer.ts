@@ -1,4 +1,4 @@
-import { expect, type Page } from '@playwright/test'
+import { expect, type Locator, type Page } from '@playwright/test'
 import { fourPlayers, quillmoor, type TestPlayer } from '#tests/kit/quillmoor.ts'
 
 /** What a person does with the page: everything by the role and the name that they see or hear. */
@@ -76,8 +76,8 @@ export async function addGame(page: Page, game: string): Promise<void> {
 /** The ball was picked up. */
 export async function pickUp(page: Page, player: string): Promise<void> {
   await page.getByRole('button', { name: `${player} more`, exact: true }).click()
-  await page.getByRole('button', { name: `${player} picked up`, exact: true }).click()
-  await expect(page.getByRole('button', { name: `${player} more, picked up`, exact: true })).toBeVisible()
+  await byThumb(page, page.getByRole('button', { name: `${player} picked up`, exact: true }))
+  await yesUntil(page, page.getByRole('button', { name: `${player} more, picked up`, exact: true }))
 }
 
 async function typeCourse(page: Page, length: 9 | 18): Promise<void> {
@@ -131,17 +131,39 @@ export async function goToHole(page: Page, hole: number): Promise<void> {
   await expect(page.getByRole('heading', { name: `Hole ${hole}`, exact: true })).toBeVisible()
 }
 
+/** Two keys nearer in time than this are a burst to the page, and no thumb's work. */
+const thumbMs = 170
+const lastTap = new WeakMap<Page, number>()
+
 /** One tap on the key of the score, behind `more` when it lies further from the level. */
 export async function tapKey(page: Page, player: string, score: number): Promise<void> {
   const key = page.getByRole('button', { name: `${player} ${score}`, exact: true })
   if (!(await key.isVisible())) await page.getByRole('button', { name: `${player} more`, exact: true }).click()
-  await key.click()
+  await byThumb(page, key)
 }
 
-/** A tap, until the page shows the score: from then on the words at the foot speak of it too. */
+async function byThumb(page: Page, key: Locator): Promise<void> {
+  const early = (lastTap.get(page) ?? 0) + thumbMs - Date.now()
+  if (early > 0) await page.waitForTimeout(early)
+  await key.click()
+  lastTap.set(page, Date.now())
+}
+
+/** The question about keys that the page has held. */
+export const heldQuestion = (page: Page) => page.getByRole('alertdialog')
+
+/** A tap, and a yes where the page asks, until it shows the score: from then on the words at the foot speak of it too. */
 export async function tapScore(page: Page, player: string, score: number): Promise<void> {
   await tapKey(page, player, score)
-  await expect(chosenKey(page, player, score)).toBeVisible()
+  await yesUntil(page, chosenKey(page, player, score))
+}
+
+async function yesUntil(page: Page, shown: Locator): Promise<void> {
+  await expect(shown.or(heldQuestion(page)).first()).toBeVisible()
+  if (await heldQuestion(page).isVisible()) {
+    await heldQuestion(page).getByRole('button', { name: 'Put in' }).click()
+  }
+  await expect(shown).toBeVisible()
 }
 
 /** The score that the page shows as chosen. */

@@ -1,0 +1,190 @@
+import { expect, type Page, test } from '@playwright/test'
+import { fourPlayers } from '#tests/kit/quillmoor.ts'
+import { seriousFaults } from './kit/axe.ts'
+import { chosenKey, fourBallAndPoints, goToHole, heldQuestion, startOuting, tapKey, tapScore } from './kit/golfer.ts'
+import { noComplaints, openPhone } from './kit/round.ts'
+import { startServer } from './kit/server.ts'
+
+/** Counts every click that reaches the page. */
+async function countTaps(page: Page): Promise<() => Promise<number>> {
+  await page.evaluate(() => {
+    document.documentElement.dataset.taps = '0'
+    window.addEventListener(
+      'click',
+      () => {
+        document.documentElement.dataset.taps = String(Number(document.documentElement.dataset.taps) + 1)
+      },
+      { capture: true },
+    )
+  })
+  return () => page.evaluate(() => Number(document.documentElement.dataset.taps))
+}
+
+const scoreHole = async (page: Page, hole: number): Promise<void> => {
+  for (const { name, strokes } of fourPlayers) await tapScore(page, name, strokes[hole - 1] ?? 0)
+}
+
+/** The phone goes into the pocket, its screen off, and is looked at again on the next tee. */
+async function walk(page: Page): Promise<void> {
+  await page.evaluate(async () => {
+    let state = 'hidden'
+    Object.defineProperty(document, 'visibilityState', { configurable: true, get: () => state })
+    document.dispatchEvent(new Event('visibilitychange'))
+    state = 'visible'
+    document.dispatchEvent(new Event('visibilitychange'))
+  })
+}
+
+test('nine holes for four take at most 1.15 taps a score, a correction at most three', async ({ browser }) => {
+  const server = await startServer()
+  const phone = await openPhone(browser, 'Alder')
+  const { page } = phone
+  await page.goto(server.url)
+  await startOuting(page, fourBallAndPoints)
+  const taps = await countTaps(page)
+  for (let hole = 1; hole <= 9; hole++) {
+    await expect(page.getByRole('heading', { name: `Hole ${hole}`, exact: true })).toBeVisible()
+    await scoreHole(page, hole)
+    if (hole === 9) break
+    await walk(page)
+    if (hole % 3 === 0) await page.getByRole('button', { name: `To hole ${hole + 1}` }).click()
+  }
+  // The way through two resets is in it.
+  expect((await taps()) / 36).toBeLessThanOrEqual(1.15)
+  await test.step('undo is one tap, a score over another two', async () => {
+    await tapScore(page, 'Rowan', 5)
+    const before = await taps()
+    await page.getByRole('button', { name: 'Undo Rowan 5' }).click()
+    await expect(chosenKey(page, 'Rowan', 4)).toBeVisible()
+    expect((await taps()) - before).toBe(1)
+    await expect(page.getByRole('button', { name: 'Undo', exact: true })).toBeDisabled()
+    const again = await taps()
+    await tapScore(page, 'Rowan', 5)
+    expect((await taps()) - again).toBeLessThanOrEqual(3)
+  })
+  noComplaints([phone])
+  await server.stop()
+})
+
+test('a wet pocket scores nothing: another hole is asked about, a burst is held, a lock is one button', async ({
+  browser,
+}) => {
+  const server = await startServer()
+  const phone = await openPhone(browser, 'Alder')
+  const { page } = phone
+  await page.goto(server.url)
+  await startOuting(page, fourBallAndPoints)
+  for (const hole of [1, 2]) {
+    await goToHole(page, hole)
+    await scoreHole(page, hole)
+  }
+
+  await test.step('a score for a hole that the group has left is asked about once', async () => {
+    await goToHole(page, 1)
+    await tapKey(page, 'Alder', 6)
+    await expect(heldQuestion(page)).toHaveAccessibleName('Your group is on hole 3. Put in for hole 1: Alder 6?')
+    await expect(heldQuestion(page)).toBeFocused()
+    await expect(chosenKey(page, 'Alder', 5)).toBeVisible()
+    expect(await seriousFaults(page)).toEqual([])
+    await page.getByRole('button', { name: 'Leave out' }).click()
+    await expect(heldQuestion(page)).toHaveCount(0)
+    await expect(chosenKey(page, 'Alder', 5)).toBeVisible()
+    await tapScore(page, 'Alder', 6)
+    await tapKey(page, 'Birch', 5)
+    await expect(chosenKey(page, 'Birch', 5)).toBeVisible()
+  })
+
+  await test.step('the hole that the group is on, and those behind it, are not asked about', async () => {
+    for (const hole of [3, 4, 5]) {
+      await goToHole(page, hole)
+      await tapKey(page, 'Alder', 5)
+      await expect(chosenKey(page, 'Alder', 5)).toBeVisible()
+    }
+    await goToHole(page, 3)
+    await tapKey(page, 'Birch', 5)
+    await expect(chosenKey(page, 'Birch', 5)).toBeVisible()
+  })
+
+  await test.step('keys that come in a burst are held after the first', async () => {
+    await goToHole(page, 4)
+    await burst(page, ['Birch 5', 'Cedar 5', 'Rowan 5'])
+    await expect(heldQuestion(page)).toHaveAccessibleName('Several keys at once. Held: Cedar 5, Rowan 5. Put them in?')
+    await expect(chosenKey(page, 'Birch', 5)).toBeVisible()
+    await expect(chosenKey(page, 'Cedar', 5)).toHaveCount(0)
+    await page.getByRole('button', { name: 'Leave out' }).click()
+    await expect(chosenKey(page, 'Rowan', 5)).toHaveCount(0)
+  })
+
+  await test.step('two touches at once are held', async () => {
+    await page.evaluate(() => {
+      const touch = (pointerId: number) =>
+        window.dispatchEvent(new PointerEvent('pointerdown', { pointerId, isPrimary: pointerId === 1 }))
+      touch(1)
+      touch(2)
+    })
+    await burst(page, ['Cedar 6'])
+    await expect(heldQuestion(page)).toContainText('Held: Cedar 6.')
+    await page.getByRole('button', { name: 'Put in' }).click()
+    await expect(chosenKey(page, 'Cedar', 6)).toBeVisible()
+  })
+
+  await test.step('a locked page takes no touch until its two corners are pressed in turn, by key as well', async () => {
+    await page.getByRole('button', { name: 'Lock the page' }).click()
+    await expect(page.getByText('Locked. Press 1, then 2.')).toBeVisible()
+    expect(await seriousFaults(page)).toEqual([])
+    await page.getByText('Rowan', { exact: true }).first().scrollIntoViewIfNeeded()
+    const key = page.locator('button[aria-label="Rowan 5"]')
+    await key.click({ force: true })
+    await expect(page.locator('button[aria-label="Rowan 5"][aria-pressed="true"]')).toHaveCount(0)
+    await expect(page.getByRole('button', { name: '2: unlock' })).toBeDisabled()
+    await page.getByRole('button', { name: 'Unlock: 1, then 2 at the foot' }).focus()
+    await page.keyboard.press('Enter')
+    await expect(page.getByText('Now press 2 at the foot.')).toBeVisible()
+    await page.keyboard.press('Tab')
+    await expect(page.getByRole('button', { name: '2: unlock' })).toBeFocused()
+    await page.keyboard.press('Enter')
+    await expect(page.getByRole('button', { name: 'Lock the page' })).toBeVisible()
+    await tapScore(page, 'Rowan', 6)
+  })
+  noComplaints([phone])
+  await server.stop()
+})
+
+test('one hole by keyboard alone', async ({ browser }) => {
+  const server = await startServer()
+  const phone = await openPhone(browser, 'Alder')
+  const { page } = phone
+  await page.goto(server.url)
+  await startOuting(page, fourBallAndPoints)
+  const wanted = fourPlayers.map(({ name, strokes }) => `${name} ${strokes[0]}`)
+  for (const name of wanted) {
+    await tabTo(page, name)
+    await page.keyboard.press('Enter')
+    await expect(page.getByRole('button', { name, exact: true, pressed: true })).toBeVisible()
+  }
+  await tabTo(page, 'Next hole')
+  await page.keyboard.press('Enter')
+  await expect(page.getByRole('heading', { name: 'Hole 2', exact: true })).toBeVisible()
+  noComplaints([phone])
+  await server.stop()
+})
+
+/** Touches keys as fast as rain does. */
+async function burst(page: Page, names: readonly string[]): Promise<void> {
+  const keys = names.map(name => page.getByRole('button', { name, exact: true }))
+  const boxes = await Promise.all(keys.map(key => key.boundingBox()))
+  for (const box of boxes) if (box) await page.mouse.click(box.x + box.width / 2, box.y + box.height / 2)
+}
+
+/** Presses Tab until the control of that name has the focus. */
+async function tabTo(page: Page, name: string): Promise<void> {
+  for (let presses = 0; presses < 60; presses++) {
+    await page.keyboard.press('Tab')
+    const focused = await page.evaluate(() => {
+      const at = document.activeElement
+      return at?.getAttribute('aria-label') ?? at?.textContent ?? ''
+    })
+    if (focused === name) return
+  }
+  throw new Error(`no way to ${name} by Tab`)
+}
