@@ -23,7 +23,8 @@ const ratings = z.optional(
   }),
 )
 
-const course = z.strictObject({
+/** A course as a value: in an outing file and in a file of its own. */
+export const plainCourseSchema = z.strictObject({
   name: z.optional(textUpTo(limits.titleLength)),
   holes: z.array(z.strictObject({ par, index })).check(z.maxLength(18)),
   tees: z.optional(
@@ -109,7 +110,7 @@ export const plainOutingSchema = proves<PlainOuting>()(
     day: z.optional(z.iso.date()),
     length: z.literal([9, 18]),
     rules: z.optional(z.boolean()),
-    course,
+    course: plainCourseSchema,
     players: z.array(player).check(z.minLength(1), z.maxLength(limits.playersInOuting)),
     balls: z.optional(
       z.array(z.strictObject({ id: ballId, players: z.array(idOf<PlayerId>()).check(z.minLength(1), z.maxLength(4)) })),

@@ -5,6 +5,7 @@ import { parseKey } from '#core/outing/keys.ts'
 import type { Outing } from '#core/outing/outing.ts'
 import { formatOrdinal } from '../words/figures.ts'
 import { isWordKey, say } from '../words/say.ts'
+import { mendLine } from './mend-line.ts'
 import { rulingWords } from './ruling-words.ts'
 
 /** The kinds of fact that make a game. */
@@ -27,6 +28,8 @@ export function noteLine(op: Op, who: string, outing: Outing | null): string | n
       ? say('history-unruled', { who })
       : say('history-ruled', { who, ruling: rulingWords(outing, fact.value as unknown as Ruling) })
   }
+  const mended = mendLine(fact, parts, who, outing)
+  if (mended !== null) return mended
   const fill = { who, ...fillOf(parts, outing) }
   if (gameKinds.has(parts.kind)) return gameLine(op, parts, isGone, fill)
   const key = `history-${isGone ? 'no-' : ''}${parts.kind}`

@@ -6,6 +6,7 @@ import { golfWords } from './golf-words.ts'
 import { handOverWords } from './hand-over-words.ts'
 import { holeWords } from './hole-words.ts'
 import { homeWords } from './home-words.ts'
+import { mendWords } from './mend-words.ts'
 import { noteWords } from './note-words.ts'
 import { outingWords } from './outing-words.ts'
 import { phoneWords } from './phone-words.ts'
@@ -26,6 +27,7 @@ export const catalogue = {
   ...startWords,
   ...strokesWords,
   ...holeWords,
+  ...mendWords,
   ...noteWords,
   ...outingWords,
   ...phoneWords,

@@ -1,7 +1,7 @@
 import { roundFrom } from '#core/card/order-of-play.ts'
 import { must } from '#core/values/assert.ts'
 import type { GroupId } from '#core/values/ids.ts'
-import type { Handicap, HoleAndLap, TeeRatings } from './facts.ts'
+import type { Handicap, HoleAndLap, Tee, TeeRatings } from './facts.ts'
 import { factsOfNotes } from './facts-of-notes.ts'
 import { defaultGameMethods, gameFacts } from './game-settings.ts'
 import { scoreKey } from './keys.ts'
@@ -50,20 +50,18 @@ const courseFacts = ({ course }: PlainOuting): NewFact[] => [
   ...(course.tees ?? []).map(teeFact),
 ]
 
-const teeFact = (tee: PlainTee): NewFact =>
-  statedFact(
-    'tee',
-    { tee: tee.id },
-    {
-      name: tee.name,
-      ratings: ratingsOf(tee.ratings),
-      frontRatings: ratingsOf(tee.frontRatings),
-      backRatings: ratingsOf(tee.backRatings),
-      pars: tee.pars ?? null,
-      indexes: tee.indexes ?? null,
-      lengths: tee.lengths ?? null,
-    },
-  )
+const teeFact = (tee: PlainTee): NewFact => statedFact('tee', { tee: tee.id }, teeOfPlain(tee))
+
+/** A tee as its fact holds it. */
+export const teeOfPlain = (tee: PlainTee): Tee => ({
+  name: tee.name,
+  ratings: ratingsOf(tee.ratings),
+  frontRatings: ratingsOf(tee.frontRatings),
+  backRatings: ratingsOf(tee.backRatings),
+  pars: tee.pars ?? null,
+  indexes: tee.indexes ?? null,
+  lengths: tee.lengths ?? null,
+})
 
 const ratingsOf = (ratings: PlainRatings | undefined): TeeRatings | null =>
   ratings === undefined
@@ -80,7 +78,8 @@ const playerFacts = ({ id, name, tee, handicap }: PlainPlayer): NewFact[] => [
   ...(tee === undefined ? [] : [statedFact('playerTee', { player: id }, tee)]),
 ]
 
-function handicapOfPlain(handicap: PlainHandicap): Handicap {
+/** A handicap as its fact holds it. */
+export function handicapOfPlain(handicap: PlainHandicap): Handicap {
   if ('index' in handicap) {
     return { kind: 'index', tenths: must(parseIndexTenths(handicap.index), 'an index is in tenths') }
   }

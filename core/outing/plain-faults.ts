@@ -1,5 +1,5 @@
 import { faultsAt, type Names, namesIn, type PlainFault } from './plain-fault.ts'
-import { groupOfBall, type PlainOuting, type PlainRatings } from './plain-file.ts'
+import { groupOfBall, type PlainCourse, type PlainOuting, type PlainRatings } from './plain-file.ts'
 import { faultsOfNotes } from './plain-note-faults.ts'
 import { faultsOfClosed, faultsOfScores } from './plain-score-faults.ts'
 import { parseIndexTenths, parseTenths } from './tenths.ts'
@@ -30,17 +30,24 @@ function faultsOfIds(file: PlainOuting): PlainFault[] {
     games: file.games,
     rulings: file.rulings,
   }
-  return Object.entries(lists).flatMap(([name, list]) =>
-    faultsAt<{ readonly id: string }>(
-      list,
-      place => `${name}[${place}].id`,
-      'id twice',
-      ({ id }, place, all) => all.findIndex(other => other.id === id) < place,
-    ),
-  )
+  return Object.entries(lists).flatMap(([name, list]) => faultsOfTwins(name, list))
 }
 
-function faultsOfCourse({ course }: PlainOuting): PlainFault[] {
+const faultsOfTwins = (name: string, list: readonly { readonly id: string }[] | undefined): PlainFault[] =>
+  faultsAt(
+    list,
+    place => `${name}[${place}].id`,
+    'id twice',
+    ({ id }, place, all) => all.findIndex(other => other.id === id) < place,
+  )
+
+/** The faults of a course that stands in a file of its own. */
+export const faultsOfPlainCourse = (course: PlainCourse): PlainFault[] => [
+  ...faultsOfTwins('course.tees', course.tees),
+  ...faultsOfCourse({ course }),
+]
+
+function faultsOfCourse({ course }: Pick<PlainOuting, 'course'>): PlainFault[] {
   const faults: PlainFault[] = []
   const count = course.holes.length
   if (count !== 9 && count !== 18) faults.push({ path: 'course.holes', code: 'wrong number of holes' })

@@ -23,8 +23,8 @@ test("last week's game again: at most 8 taps from the list of outings to the fir
   expect(await seriousFaults(page)).toEqual([])
   await finger.tap(again)
   await expect(page.getByText('Quillmoor, 18 holes, par 72')).toBeVisible()
-  await expect(page.getByRole('textbox', { name: 'Player 3 Course Handicap' })).toHaveValue('21')
-  await expect(page.getByRole('radio', { name: 'Alder & Cedar v Birch & Rowan' })).toBeChecked()
+  await expect(page.getByText('Cedar Course Handicap 21')).toBeVisible()
+  await expect(page.getByText('Alder & Cedar v Birch & Rowan 90 %')).toBeVisible()
   expect(await seriousFaults(page)).toEqual([])
   await finger.tap(page.getByRole('button', { name: 'Start the outing' }))
   await finger.tap(page.getByRole('button', { name: 'Birch 4', exact: true }))
@@ -106,5 +106,44 @@ test('a suggestion is one tap, and says before the start who gets strokes, where
   await page.getByRole('link', { name: 'Board', exact: true }).click()
   await expect(page.getByRole('region', { name: 'Nine points' })).toBeVisible()
   noComplaints([alder])
+  await server.stop()
+})
+
+test('a friend gives the course by codes or by file, and it is whole there', async ({ browser }) => {
+  const server = await startServer()
+  const alder = await openPhone(browser, 'Alder')
+  const birch = await openPhone(browser, 'Birch')
+  await alder.page.goto(server.url)
+  await startOuting(alder.page, fourBallAndPoints)
+  await openTab(alder.page, 'Card')
+  await alder.page.getByRole('link', { name: 'Mend course, names or handicaps' }).click()
+  const give = alder.page.getByRole('region', { name: 'Give this course to a friend' })
+  const downloading = alder.page.waitForEvent('download')
+  await give.getByRole('link', { name: 'Course file' }).click()
+  const file = await (await downloading).path()
+  await give.getByRole('button', { name: 'Show the codes' }).click()
+  const code = give.getByRole('img', { name: /^Code 1 of \d$/ })
+  await expect(code).toBeVisible()
+  const of = Number(/of (\d)/.exec((await code.getAttribute('aria-label')) ?? '')?.[1])
+  const pictures: Buffer[] = []
+  for (let place = 1; place <= of; place++) {
+    pictures.push(await give.getByRole('img', { name: `Code ${place} of ${of}` }).screenshot())
+    if (place < of) await give.getByRole('button', { name: 'Next code' }).click()
+  }
+
+  const files = pictures.map((buffer, place) => ({ name: `${place}.png`, mimeType: 'image/png', buffer }))
+  for (const taken of [files.toReversed(), file]) {
+    await birch.page.goto(server.url)
+    await birch.page.evaluate(() => localStorage.clear())
+    await birch.page.goto(`${server.url}/#/start`)
+    await birch.page.reload()
+    await birch.page.getByLabel('Course from a file or pictures of codes').setInputFiles(taken)
+    await birch.page.getByText('Quillmoor, 18 holes, par 72').click()
+    for (const [place, index] of quillmoor.indexes.entries()) {
+      const field = birch.page.getByRole('textbox', { name: `Hole ${place + 1} stroke index`, exact: true })
+      await expect(field).toHaveValue(String(index))
+    }
+  }
+  noComplaints([alder, birch])
   await server.stop()
 })

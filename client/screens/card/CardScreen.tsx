@@ -3,7 +3,7 @@ import { useOuting } from '../../state/use-outing.ts'
 import { say } from '../../words/say.ts'
 import { groupShown } from '../hole/hole-view.ts'
 import { OutingPage } from '../outing/OutingPage.tsx'
-import { rulingsPath } from '../paths.ts'
+import { mendPath, rulingsPath } from '../paths.ts'
 import { CardTable } from './CardTable.tsx'
 import { Certify } from './Certify.tsx'
 import { CloseCards } from './CloseCards.tsx'
@@ -29,6 +29,9 @@ export function CardScreen() {
       {group && <Certify log={log} outing={outing} group={group} />}
       {group && <CloseCards outing={outing} group={group} />}
       <LateScores outing={outing} />
+      <Link className="button" href={mendPath(log)}>
+        {say('mend-open')}
+      </Link>
       <Link className="button" href={rulingsPath(log)}>
         {say('rulings-open')}
       </Link>

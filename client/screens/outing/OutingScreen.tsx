@@ -14,6 +14,7 @@ import { paths } from '../paths.ts'
 
 const CardScreen = lazy(async () => ({ default: (await import('../card/CardScreen.tsx')).CardScreen }))
 const GamesScreen = lazy(async () => ({ default: (await import('../games/GamesScreen.tsx')).GamesScreen }))
+const MendScreen = lazy(async () => ({ default: (await import('../mend/MendScreen.tsx')).MendScreen }))
 const RulingsScreen = lazy(async () => ({ default: (await import('../rulings/RulingsScreen.tsx')).RulingsScreen }))
 const ShareScreen = lazy(async () => ({ default: (await import('../share/ShareScreen.tsx')).ShareScreen }))
 
@@ -33,6 +34,7 @@ export function OutingScreen({ log }: { readonly log: LogId }) {
         <Route path="/o/:log/board" component={BoardScreen} />
         <Route path="/o/:log/card" component={CardScreen} />
         <Route path="/o/:log/games" component={GamesScreen} />
+        <Route path="/o/:log/mend" component={MendScreen} />
         <Route path="/o/:log/rulings" component={RulingsScreen} />
         <Route path="/o/:log/share" component={ShareScreen} />
         <Route path="/o/:log/reset/:three">{({ three }) => <ResetScreen three={Number(three)} />}</Route>

@@ -1,15 +1,16 @@
 import { useEffect, useState } from 'react'
 import type { PlainCourse } from '#core/outing/plain-file.ts'
 import type { LogId } from '#core/values/ids.ts'
-import { FilePick } from '../../parts/FilePick.tsx'
 import { Select } from '../../parts/Select.tsx'
 import { useWork } from '../../parts/use-work.ts'
 import { listOutings, type OutingSummary, readOuting } from '../../state/actions.ts'
 import { say } from '../../words/say.ts'
+import { CodeReader } from '../home/CodeReader.tsx'
+import { useCodes } from '../home/use-codes.ts'
 import { courseOfFile, courseOfOuting, withCourse } from './course-of.ts'
 import type { DraftInHand } from './use-draft.ts'
 
-/** Takes a course from an earlier outing on this phone or from a file. */
+/** Takes a course from an earlier outing on this phone, or from a friend by codes or a file. */
 export function CourseSource({ draft, change }: DraftInHand) {
   const [outings, setOutings] = useState<readonly OutingSummary[]>([])
   const [fault, setFault] = useState<string | undefined>()
@@ -24,11 +25,12 @@ export function CourseSource({ draft, change }: DraftInHand) {
   const takeOuting = (log: string): void => {
     if (log !== '') work(async () => put(await courseOf(log as LogId), log))
   }
-  const takeFile = (text: string, name: string): void => {
+  const codes = useCodes(async (text, name) => {
     const found = courseOfFile(text)
-    if (found.ok) put(found.value, name)
-    else setFault(found.error.map(({ path, code }) => `${path} ${code}`.trim()).join('; '))
-  }
+    if (!found.ok) return found.error.map(({ path, code }) => `${path} ${code}`.trim()).join('; ')
+    put(found.value, name || say('start-course-friend'))
+    return found.value && say('start-course-taken', { course: found.value.name ?? '' })
+  })
   const named = outings.filter(({ courseName }) => courseName !== null)
   return (
     <>
@@ -46,7 +48,8 @@ export function CourseSource({ draft, change }: DraftInHand) {
           onValue={takeOuting}
         />
       )}
-      <FilePick label={say('start-course-file')} onText={takeFile} />
+      <p className="quiet">{say('start-course-file-hint')}</p>
+      <CodeReader codes={codes} label={say('start-course-file')} />
       {fault && (
         <p className="fault" role="alert">
           {fault}

@@ -1,11 +1,14 @@
+import { useState } from 'react'
 import type { FormatName } from '#core/formats/format-names.ts'
 import { Choice } from '../../parts/Choice.tsx'
 import { say } from '../../words/say.ts'
 import { FormatList } from '../games/FormatList.tsx'
 import { GameFields } from '../games/GameFields.tsx'
+import { sidesOfDraft } from '../games/game-acts.ts'
 import type { GameDraft } from '../games/game-draft.ts'
-import { sidesWords } from '../games/sides.ts'
+import { isEachAlone, sidesWords } from '../games/sides.ts'
 import { ballsOfDraft, gamesChosen, namesOf, waysToPartner } from './draft-balls.ts'
+import { Filled } from './Filled.tsx'
 import { Suggestions } from './Suggestions.tsx'
 import type { SectionProps } from './section.ts'
 
@@ -13,8 +16,15 @@ import type { SectionProps } from './section.ts'
 export function GamesSection({ draft, change, faultAt }: SectionProps) {
   const changeGame = (format: FormatName, changed: Partial<GameDraft>): void =>
     change({ games: { ...draft.games, [format]: { ...draft.games[format], ...changed } } })
+  const [atFirst] = useState(() => gamesChosen(draft))
   const none = faultAt('games')
   const balls = namesOf(draft, ballsOfDraft(draft))
+  const sidesInWords = (format: FormatName): string => {
+    const sides = sidesOfDraft(format, draft.games[format], balls)
+    return isEachAlone(format) ? say('game-sides-all', { n: sides.length }) : sidesWords(balls, sides)
+  }
+  const hasFaultOf = (format: FormatName): boolean =>
+    ['', '-allowance', '-shares', '-counting', '-maximum'].some(field => faultAt(format + field) !== undefined)
   return (
     <section className="section" aria-label={say('games-title')}>
       <h2>{say('games-title')}</h2>
@@ -24,14 +34,21 @@ export function GamesSection({ draft, change, faultAt }: SectionProps) {
       {gamesChosen(draft).map(format => (
         <section key={format} className="group-box" aria-label={say(format)}>
           <h3>{say(format)}</h3>
-          <GameFields
-            format={format}
-            game={draft.games[format]}
-            balls={balls}
-            ballPlayers={draft.ballPlayers}
-            faultAt={faultAt}
-            onChange={changed => changeGame(format, changed)}
-          />
+          <Filled
+            isTaken={draft.courseFrom !== '' && atFirst.includes(format)}
+            title={sidesInWords(format)}
+            words={allowanceWords(draft.games[format])}
+            hasFault={hasFaultOf(format)}
+          >
+            <GameFields
+              format={format}
+              game={draft.games[format]}
+              balls={balls}
+              ballPlayers={draft.ballPlayers}
+              faultAt={faultAt}
+              onChange={changed => changeGame(format, changed)}
+            />
+          </Filled>
         </section>
       ))}
       <h3>{say('games-add')}</h3>
@@ -44,6 +61,9 @@ export function GamesSection({ draft, change, faultAt }: SectionProps) {
     </section>
   )
 }
+
+const allowanceWords = ({ methods, allowance }: GameDraft): string =>
+  methods.allowancePercent === null ? '' : `${allowance} %`
 
 /** Each their own ball, or several with one: which formats there are hangs on it. */
 function WhatIsPlayed({ draft, change }: Pick<SectionProps, 'draft' | 'change'>) {

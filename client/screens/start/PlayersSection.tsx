@@ -1,8 +1,7 @@
-import { Choice } from '../../parts/Choice.tsx'
-import { Field } from '../../parts/Field.tsx'
-import { Select } from '../../parts/Select.tsx'
 import { say } from '../../words/say.ts'
-import { emptyPlayer, freeId, handicapKinds, type PlayerDraft } from './draft.ts'
+import { emptyPlayer, freeId, type PlayerDraft } from './draft.ts'
+import { Filled } from './Filled.tsx'
+import { PlayerFields } from './PlayerFields.tsx'
 import type { SectionProps } from './section.ts'
 
 const mostPlayers = 4
@@ -48,54 +47,19 @@ interface PlayerProps extends Pick<SectionProps, 'draft' | 'faultAt'> {
 }
 
 function PlayerBox({ player, n, draft, faultAt, onChange, onRemove }: PlayerProps) {
-  const { id, kind } = player
+  const { id, kind, name, figure } = player
+  const words = figure === '' ? '' : `${say(`start-kind-${kind}`)} ${figure}`
+  const hasFault = ['name', 'figure', 'tee'].some(field => faultAt(`${id}-${field}`) !== undefined)
   return (
     <div className="group-box">
-      <Field
-        label={say('start-player-name', { n })}
-        value={player.name}
-        onValue={name => onChange({ name })}
-        fault={faultAt(`${id}-name`)}
-      />
-      <Choice
-        label={say('start-player-kind', { n })}
-        value={kind}
-        options={handicapKinds.map(each => ({ value: each, text: say(`start-kind-${each}`) }))}
-        onValue={value => onChange({ kind: handicapKinds.find(each => each === value) ?? 'index' })}
-      />
-      <div className="in-columns">
-        <Field
-          label={say(`start-player-${kind}`, { n })}
-          inputMode={kind === 'index' ? 'decimal' : 'numeric'}
-          value={player.figure}
-          onValue={figure => onChange({ figure })}
-          fault={faultAt(`${id}-figure`)}
-        />
-        {(kind === 'index' || draft.tees.length > 0) && (
-          <TeeOf player={player} n={n} draft={draft} faultAt={faultAt} onChange={onChange} />
+      <Filled isTaken={draft.courseFrom !== '' && name !== ''} title={name} words={words} hasFault={hasFault}>
+        <PlayerFields player={player} n={n} tees={draft.tees} faultAt={faultAt} onChange={onChange} />
+        {draft.players.length > 1 && (
+          <button type="button" className="button" onClick={onRemove}>
+            {say('start-remove-player', { n })}
+          </button>
         )}
-      </div>
-      {draft.players.length > 1 && (
-        <button type="button" className="button" onClick={onRemove}>
-          {say('start-remove-player', { n })}
-        </button>
-      )}
+      </Filled>
     </div>
-  )
-}
-
-function TeeOf({ player, n, draft, faultAt, onChange }: Omit<PlayerProps, 'onRemove'>) {
-  const tees = draft.tees.map(({ id, name }, place) => ({
-    value: id,
-    text: name.trim() || say('start-tee-n', { n: place + 1 }),
-  }))
-  return (
-    <Select
-      label={say('start-player-tee', { n })}
-      value={player.tee}
-      options={[{ value: '', text: say('start-choose-tee') }, ...tees]}
-      onValue={tee => onChange({ tee })}
-      fault={faultAt(`${player.id}-tee`)}
-    />
   )
 }

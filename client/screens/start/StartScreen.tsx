@@ -1,4 +1,4 @@
-import { useState } from 'react'
+import { useEffect, useRef, useState } from 'react'
 import { Link, useLocation } from 'wouter'
 import { useWork } from '../../parts/use-work.ts'
 import { startOuting } from '../../state/actions.ts'
@@ -25,13 +25,13 @@ function today(): string {
 export function StartScreen() {
   const { draft, change, forget } = useDraft()
   // Once asked to start, the page names what is at fault until it is put right.
-  const [isAsked, setAsked] = useState(false)
+  const [asked, setAsked] = useState(0)
   const { isWorking, work } = useWork()
   const [, go] = useLocation()
-  const faults = isAsked ? faultsOfDraft(draft) : []
+  const faults = asked > 0 ? faultsOfDraft(draft) : []
   const section = { draft, change, faultAt: (field: string) => faults.find(each => each.field === field)?.text }
   const start = (): void => {
-    setAsked(true)
+    setAsked(asked + 1)
     if (faultsOfDraft(draft).length > 0) return
     work(async () => {
       const log = await startOuting(factsOfDraft(draft, today()), nameOf(draft.players, draft.phoneOf))
@@ -51,18 +51,25 @@ export function StartScreen() {
         <GamesSection {...section} />
         <RoundSection {...section} />
         <StrokesSection draft={draft} />
-        <FaultList faults={faults} />
+        <FaultList faults={faults} asked={asked} />
+      </main>
+      <div className="bottom start-bar">
         <button type="button" className="button loud" disabled={isWorking} onClick={start}>
           {say('start-go')}
         </button>
-      </main>
+      </div>
     </div>
   )
 }
 
-function FaultList({ faults }: { readonly faults: readonly FieldFault[] }) {
+function FaultList({ faults, asked }: { readonly faults: readonly FieldFault[]; readonly asked: number }) {
+  const list = useRef<HTMLDivElement>(null)
+  useEffect(() => {
+    // The button is always in reach: what it found comes into sight at each tap of it.
+    if (asked > 0) list.current?.scrollIntoView({ block: 'center' })
+  }, [asked])
   return (
-    <div role="alert">
+    <div ref={list} role="alert">
       {faults.length > 0 && (
         <div className="notice">
           <p>{say('start-faults')}</p>

@@ -4,12 +4,15 @@ import { outingOf } from '#core/outing/outing-of.ts'
 import type { PlainCourse, PlainTee } from '#core/outing/plain-file.ts'
 import { plainOf } from '#core/outing/plain-of.ts'
 import type { Fault, Result } from '#core/values/result.ts'
+import { parseCourseFile } from '#shared/course-file.ts'
 import { isKnownValue } from '#shared/facts.ts'
 import { parseOutingFile } from '#shared/outing-file.ts'
 import type { Draft, TeeDraft } from './draft.ts'
 
-/** The course in an outing file of either form; null where it is not whole. */
+/** The course in a course file, or in an outing file of either form; null where it is not whole. */
 export function courseOfFile(text: string): Result<PlainCourse | null, readonly Fault[]> {
+  const own = parseCourseFile(text)
+  if (own.ok || own.error.every(({ code }) => code !== 'not a course file' && code !== 'too large')) return own
   const file = parseOutingFile(text)
   if (!file.ok) return file
   if (file.value.form === 'plain') return { ok: true, value: file.value.course }

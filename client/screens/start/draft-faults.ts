@@ -45,7 +45,7 @@ function faultsOfHoles(draft: Draft): FieldFault[] {
 }
 
 /** Ratings may wait until somebody plays off a Handicap Index from here. */
-function faultsOfTee(draft: Draft, tee: TeeDraft, place: number): FieldFault[] {
+export function faultsOfTee(draft: Draft, tee: TeeDraft, place: number): FieldFault[] {
   const n = place + 1
   const name = faultOfText(`${tee.id}-name`, say('start-tee-name', { n }), tee.name, limits.nameLength, true)
   const isPlayed = draft.players.some(({ kind, figure, tee: of }) => kind === 'index' && figure !== '' && of === tee.id)
@@ -74,7 +74,8 @@ function faultsOfRatings(tee: TeeDraft, n: number): FieldFault[] {
   ]
 }
 
-function faultsOfPlayer(draft: Draft, player: PlayerDraft, place: number): FieldFault[] {
+/** Name, figure and tee of one player. */
+export function faultsOfPlayer(draft: Draft, player: PlayerDraft, place: number): FieldFault[] {
   const n = place + 1
   const isTwin = draft.players.findIndex(({ name }) => name.trim() === player.name.trim()) < place
   const field = say('start-player-name', { n })

@@ -39,7 +39,8 @@ function plainOfDraft(draft: Draft, day: string): PlainOuting {
   }
 }
 
-function plainTee(tee: TeeDraft, length: 9 | 18): PlainTee {
+/** A tee without faults as a plain file has it. */
+export function plainTee(tee: TeeDraft, length: 9 | 18): PlainTee {
   const { kept } = tee
   const lengths = lengthsOf(tee, length)
   const typed = hasRatings(tee)
@@ -65,7 +66,8 @@ function plainPlayer(player: PlayerDraft, { tees }: Draft): PlainPlayer {
   return figure === '' ? { ...named, ...tee } : { ...named, ...tee, handicap: plainHandicap(player.kind, figure) }
 }
 
-function plainHandicap(kind: PlayerDraft['kind'], figure: string): PlainHandicap {
+/** A figure without faults as a plain file has it. */
+export function plainHandicap(kind: PlayerDraft['kind'], figure: string): PlainHandicap {
   if (kind === 'index') return { index: figure }
   // A plus handicap is written with its plus and held as a negative number.
   const strokes = figure.startsWith('+') ? -Number(figure) : Number(figure)

@@ -1,0 +1,40 @@
+import { useOuting } from '../../state/use-outing.ts'
+import { say } from '../../words/say.ts'
+import { OutingPage } from '../outing/OutingPage.tsx'
+import { courseOfOuting } from '../start/course-of.ts'
+import { GiveCourse } from '../start/GiveCourse.tsx'
+import { StrokesList } from '../strokes/StrokesList.tsx'
+import { MendHole } from './MendHole.tsx'
+import { MendPlayers } from './MendPlayers.tsx'
+import { MendTees } from './MendTees.tsx'
+
+/** What was wrong from the start, put right in the middle of the round: every game follows, no score moves. */
+export function MendScreen() {
+  const outing = useOuting(store => store.outing)
+  const results = useOuting(store => store.results)
+  const role = useOuting(store => store.me?.role ?? null)
+  if (!outing || !results) return null
+  const course = courseOfOuting(outing)
+  return (
+    <OutingPage tab="card">
+      <div>
+        <h1>{say('mend-title')}</h1>
+        <p className="quiet">{say('mend-hint')}</p>
+      </div>
+      {role === 'desk' ? (
+        <>
+          <MendHole outing={outing} />
+          <MendPlayers outing={outing} />
+          {course && <MendTees key={JSON.stringify(course.tees)} outing={outing} />}
+        </>
+      ) : (
+        <p className="notice">{say('mend-desk')}</p>
+      )}
+      <section className="section" aria-label={say('strokes-title')}>
+        <h2>{say('strokes-title')}</h2>
+        <StrokesList outing={outing} results={results} />
+      </section>
+      {course && <GiveCourse course={course} />}
+    </OutingPage>
+  )
+}

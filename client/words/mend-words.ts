@@ -1,0 +1,26 @@
+import { own, type Words } from './word.ts'
+
+/** What was wrong from the start, put right during the round. */
+export const mendWords = {
+  'mend-open': own('Mend course, names or handicaps'),
+  'mend-title': own('Mend'),
+  'mend-hint': own('Every game follows at once. No score moves, and each act can be undone on the card.'),
+  'mend-desk': own('In an outing of several groups the desk mends course, names and handicaps.'),
+  'mend-hole-title': own('A hole'),
+  'mend-hole': own('Which hole'),
+  'mend-hole-of': own('On the card of'),
+  'mend-hole-all': own('the course'),
+  'mend-hole-save': own('Mend hole {hole}'),
+  'mend-index-twin': own('Hole {hole} has stroke index {index} too. Mend that one next.'),
+  'mend-player-save': own('Mend {player}'),
+  'mend-tees-title': own('Tees: ratings and lengths'),
+  'mend-tees-save': own('Mend the tees'),
+  'history-hole': own('{who} mended the {hole}: par {par}, stroke index {index}'),
+  'history-tee': own('{who} mended the tee {name}'),
+  'history-no-tee': own('{who} took a tee away'),
+  'history-player': own('{who} mended a name: {name}'),
+  'history-handicap': own('{who} mended {player}’s handicap: {figure}'),
+  'history-no-handicap': own('{who} took {player}’s handicap away'),
+  'history-playerTee': own('{who} mended {player}’s tee: {name}'),
+  'history-no-playerTee': own('{who} took {player}’s tee away'),
+} as const satisfies Words
