@@ -70,7 +70,7 @@ async function playNine(phone: Phone): Promise<void> {
   for (let hole = 5; hole <= 18; hole++) await scoreHole(page, hole)
 }
 
-test('four players, five games: conceded, agreed, pressed, picked up, certified and ruled; the board is what settle says', async ({
+test('four players, four games: conceded, agreed, pressed, picked up, certified and ruled; the board is what settle says', async ({
   browser,
 }) => {
   test.setTimeout(240_000)
