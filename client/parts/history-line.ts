@@ -53,7 +53,7 @@ function namesOf(held: HeldById) {
 }
 
 /** Whose phone it was when it did this: another player may have it since. */
-function whoThen({ device, n }: Op, held: HeldById | null): string | null {
+export function whoThen({ device, n }: Op, held: HeldById | null): string | null {
   const before = (held ? (namesOf(held).get(device) ?? []) : []).filter(([at]) => at <= n)
   return before.toSorted(([a], [b]) => a - b).at(-1)?.[1] ?? null
 }
@@ -99,7 +99,7 @@ function scoreLine(fact: Fact, at: KeyParts, who: string, outing: Outing | null,
 }
 
 /** The different scores that the fact took the place of. */
-function valuesReplaced(fact: Fact, held: HeldById): readonly string[] {
+export function valuesReplaced(fact: Fact, held: HeldById): readonly string[] {
   const values = fact.replaces.flatMap(id => {
     const value = held.get(id)?.facts.find(({ key }) => key === fact.key)?.value
     return value === undefined || value === withdrawn ? [] : [formatScore(value as HoleScore)]

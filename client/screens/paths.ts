@@ -25,3 +25,6 @@ export const holePath = (log: LogId, { hole, lap }: PlayedHole): string =>
 
 /** The reset after a three, by its number from 1. */
 export const resetPath = (log: LogId, three: number): string => `/o/${log}/reset/${three}`
+
+/** The player's own targets and cue. */
+export const aimsPath = (log: LogId): string => `/o/${log}/targets`

@@ -33,6 +33,12 @@ export const cardWords = {
   'certify-marker-word': own('the marker'),
   'certify-blank': own('nothing'),
   'as-marker': own('{who} as marker'),
+  'changes-title': own('Changes to my card'),
+  'changes-whose': own('Card of'),
+  'changes-none': own('No score of this card has been changed.'),
+  'changes-line': own('Hole {hole}: {from} to'),
+  'changes-by': own('{who}, {time}'),
+  'changes-cleared': own('nothing'),
   'you-mark': own('you mark'),
   'on-the-card': own('card {score}'),
 } as const satisfies Words

@@ -4,9 +4,9 @@ import { say } from './say.ts'
 /** A score as people say it: "5", "picked up". */
 export const formatScore = (score: HoleScore): string => (typeof score === 'number' ? String(score) : say(score))
 
-/** Strokes over the line: "level", "+3", "−1". */
-export function formatOver(strokes: number): string {
-  if (strokes === 0) return say('level')
+/** Strokes over the line: "level", "+3", "−1"; what zero is called may be another line's name. */
+export function formatOver(strokes: number, none: 'level' | 'on-target' = 'level'): string {
+  if (strokes === 0) return say(none)
   return strokes > 0 ? say('over-n', { n: strokes }) : say('under-n', { n: -strokes })
 }
 

@@ -1,7 +1,17 @@
+import { readFileSync } from 'node:fs'
 import { expect, type Page, test } from '@playwright/test'
 import { fourPlayers } from '#tests/kit/quillmoor.ts'
 import { seriousFaults } from './kit/axe.ts'
-import { chosenKey, fourBallAndPoints, goToHole, heldQuestion, startOuting, tapKey, tapScore } from './kit/golfer.ts'
+import {
+  chosenKey,
+  fourBallAndPoints,
+  goToHole,
+  heldQuestion,
+  openTab,
+  startOuting,
+  tapKey,
+  tapScore,
+} from './kit/golfer.ts'
 import { noComplaints, openPhone } from './kit/round.ts'
 import { startServer } from './kit/server.ts'
 
@@ -145,6 +155,57 @@ test('a wet pocket scores nothing: another hole is asked about, a burst is held,
     await page.keyboard.press('Enter')
     await expect(page.getByRole('button', { name: 'Lock the page' })).toBeVisible()
     await tapScore(page, 'Rowan', 6)
+  })
+  noComplaints([phone])
+  await server.stop()
+})
+
+test('targets and a cue of one’s own: set before the first tee, read at the reset, kept on this phone', async ({
+  browser,
+}) => {
+  const server = await startServer()
+  const phone = await openPhone(browser, 'Alder')
+  const { page } = phone
+  await page.goto(server.url)
+  await startOuting(page, fourBallAndPoints)
+  await test.step('proposed from the level, moved by a stroke', async () => {
+    await page.getByRole('link', { name: 'Your six targets' }).click()
+    await page.getByRole('radio', { name: 'Alder' }).check({ force: true })
+    await expect(page.getByRole('status', { name: 'Target, First three' })).toHaveText('14')
+    await page.getByRole('button', { name: 'First three one more' }).click()
+    await page.getByRole('button', { name: 'Second three one less' }).click()
+    await page.getByRole('textbox', { name: 'Your cue' }).fill('Middle of every green.')
+    expect(await seriousFaults(page)).toEqual([])
+    await page.getByRole('button', { name: 'To the hole' }).click()
+  })
+
+  await test.step('the first three closed in a line, the second with its target and the cue', async () => {
+    for (const hole of [1, 2, 3]) {
+      await goToHole(page, hole)
+      await scoreHole(page, hole)
+    }
+    await page.getByRole('button', { name: 'Next hole' }).click()
+    await expect(page.getByRole('heading', { name: /Fresh three/ })).toBeVisible()
+    await expect(page.getByText('First three closed.')).toBeVisible()
+    await expect(page.getByText('Middle of every green.')).toBeHidden()
+    await page.getByText('Your target and cue').click()
+    await expect(page.getByText('First three: 15, target 15. on target')).toBeVisible()
+    await expect(page.getByText('12 is your target; 13 keeps your level.')).toBeVisible()
+    await expect(page.getByText('“Middle of every green.”')).toBeVisible()
+    expect(await seriousFaults(page)).toEqual([])
+    await page.getByRole('link', { name: 'Change target or cue' }).click()
+    await expect(page.getByText('begun')).toHaveCount(1)
+  })
+
+  await test.step('nothing of it leaves the phone', async () => {
+    await openTab(page, 'Card')
+    const downloading = page.waitForEvent('download')
+    await page.getByRole('link', { name: 'Download the outing file, whole' }).click()
+    expect(readFileSync(await (await downloading).path(), 'utf8')).not.toContain('Middle of every green')
+    await page.reload()
+    await openTab(page, 'Hole')
+    await page.getByRole('link', { name: 'Your six targets' }).click()
+    await expect(page.getByRole('textbox', { name: 'Your cue' })).toHaveValue('Middle of every green.')
   })
   noComplaints([phone])
   await server.stop()

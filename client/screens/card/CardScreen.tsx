@@ -4,6 +4,7 @@ import { say } from '../../words/say.ts'
 import { groupShown } from '../hole/hole-view.ts'
 import { OutingPage } from '../outing/OutingPage.tsx'
 import { mendPath, rulingsPath } from '../paths.ts'
+import { CardChanges } from './CardChanges.tsx'
 import { CardTable } from './CardTable.tsx'
 import { Certify } from './Certify.tsx'
 import { CloseCards } from './CloseCards.tsx'
@@ -27,6 +28,7 @@ export function CardScreen() {
       </div>
       {group && <CardTable log={log} outing={outing} results={results} group={group} />}
       {group && <Certify log={log} outing={outing} group={group} />}
+      {group && <CardChanges log={log} outing={outing} group={group} />}
       {group && <CloseCards outing={outing} group={group} />}
       <LateScores outing={outing} />
       <Link className="button" href={mendPath(log)}>

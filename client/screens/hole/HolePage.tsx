@@ -1,3 +1,4 @@
+import { lazy, Suspense } from 'react'
 import { holeKey, type PlayedHole } from '#core/card/score.ts'
 import { honourOf } from '#core/outing/honour.ts'
 import type { Group, Outing } from '#core/outing/outing.ts'
@@ -17,10 +18,12 @@ import { HeldScores } from './HeldScores.tsx'
 import { HoleHead } from './HoleHead.tsx'
 import { holeInPlay, isAllIn, isBehind, isCurrentFor } from './hole-in-play.ts'
 import { holesOf, threeJustClosed } from './hole-view.ts'
+import { levelAtEnd } from './level-at-end.ts'
 import { More } from './More.tsx'
 import { News } from './News.tsx'
 import { OtherBalls } from './OtherBalls.tsx'
 import { OtherStands } from './OtherStands.tsx'
+import { AimsLine } from './own/AimsLine.tsx'
 import { PickUpHint } from './PickUpHint.tsx'
 import type { Tap } from './score-guard.ts'
 import { standsOf } from './stands.ts'
@@ -29,6 +32,8 @@ import { UndoScore } from './UndoScore.tsx'
 import { useScoreGuard } from './use-score-guard.ts'
 import { WhoseChoice } from './WhoseChoice.tsx'
 import { useWhose, type Whose } from './whose-scores.ts'
+
+const LevelAtEnd = lazy(async () => ({ default: (await import('./more/LevelAtEnd.tsx')).LevelAtEnd }))
 
 interface Props {
   readonly log: LogId
@@ -47,6 +52,7 @@ export function HolePage({ log, outing, results, group, at }: Props) {
   const canScore = me?.role === 'desk' || me?.role === 'scorer'
   const stands = standsOf(outing, results, group.balls, holeKey(at))
   const first = stands.find(({ match }) => match !== null)
+  const level = levelAtEnd(results, group, at)
   const honour = honourOf(outing, results, group, at)
   const { guard, put, answer } = useScoreGuard(
     tap => isCurrentFor(outing, group, tap.ball, tap) || (tap.ball === whose.marks && lacksMarker(outing, tap)),
@@ -102,8 +108,14 @@ export function HolePage({ log, outing, results, group, at }: Props) {
       {canScore && <PickUpHint outing={outing} results={results} balls={scored} at={at} />}
       <OtherBalls outing={outing} balls={group.balls.filter(ball => !scored.includes(ball))} at={at} />
       <OtherStands stands={stands.filter(stand => stand !== first)} />
+      {canScore && <AimsLine log={log} outing={outing} ball={whose.ball} />}
       <News />
       {!canScore && <p className="notice">{say(me?.role === 'viewer' ? 'share-viewing' : 'hole-not-let-in')}</p>}
+      {canScore && level && (
+        <Suspense fallback={null}>
+          <LevelAtEnd log={log} outing={outing} results={results} group={group} at={at} level={level} />
+        </Suspense>
+      )}
       {canScore && <More outing={outing} results={results} group={group} at={at} />}
       {canScore && <WhoseChoice whose={whose} outing={outing} group={group} onWhose={setWhose} />}
       <ScreenOn />

@@ -12,6 +12,9 @@ import { NowhereScreen } from '../home/NowhereScreen.tsx'
 import { OutingPage } from '../outing/OutingPage.tsx'
 import { holePath } from '../paths.ts'
 import { groupShown, threeOf } from './hole-view.ts'
+import { AimsOfThree } from './own/AimsOfThree.tsx'
+import { strokesOver } from './strokes-here.ts'
+import { Count } from './Ticks.tsx'
 import { useWhose } from './whose-scores.ts'
 
 /** Between two threes: the last one closed in a line, the next one opened. */
@@ -31,17 +34,25 @@ export function ResetScreen({ three }: { readonly three: number }) {
   const balls = whose.mode === 'mine' && whose.ball ? [whose.ball] : group.balls
   const [hole = 0, lap = 1] = start.split('/').map(Number)
   const label = stripWords(outing.balls.get(first)?.name ?? first, level)
+  const closed = level.threes.find(({ number }) => number === three)
+  const onward = (
+    <div className="turn">
+      <button type="button" className="button loud" onClick={() => go(holePath(log, { hole, lap }))}>
+        {say('to-hole', { hole })}
+      </button>
+    </div>
+  )
   return (
-    <OutingPage tab="hole">
+    <OutingPage tab="hole" above={onward}>
       <Strip blocks={stripOf(outing.cards.get(first), level, start)} label={label} hasSums />
       <ClosedLine outing={outing} results={results} balls={balls} three={three} />
       <h1 className="reset-title">
         <b>{next.number}</b> <span>{say('fresh-three')}</span>
       </h1>
-      <NextTable outing={outing} results={results} balls={balls} next={next} />
-      <button type="button" className="button loud" onClick={() => go(holePath(log, { hole, lap }))}>
-        {say('to-hole', { hole })}
-      </button>
+      <NextTable outing={outing} results={results} own={whose.ball} balls={balls} next={next} />
+      {whose.ball && closed && (
+        <AimsOfThree log={log} ball={whose.ball} closed={closed} next={next} isShut={balls.length > 1} />
+      )}
     </OutingPage>
   )
 }
@@ -70,7 +81,13 @@ function ClosedLine({ outing, results, balls, three }: ThreeProps & { readonly t
   )
 }
 
-function NextTable({ outing, results, balls, next }: ThreeProps & { readonly next: Three }) {
+interface NextProps extends ThreeProps {
+  /** The ball of the phone's owner, whose strokes are told by game. */
+  readonly own: BallId | null
+  readonly next: Three
+}
+
+function NextTable({ outing, results, own, balls, next }: NextProps) {
   const numbers = next.holes.map(key => Number(key.split('/')[0]))
   return (
     <table className="figures">
@@ -95,12 +112,28 @@ function NextTable({ outing, results, balls, next }: ThreeProps & { readonly nex
           ))}
           <td className="light">{next.par}</td>
         </tr>
+        {own && <StrokeRows outing={outing} results={results} ball={own} holes={next.holes} />}
         {balls.map(ball => (
           <LevelRow key={ball} outing={outing} results={results} ball={ball} three={next.number} holes={next.holes} />
         ))}
       </tbody>
     </table>
   )
+}
+
+/** The owner's strokes on the next three holes, a row for each game that gives others. */
+function StrokeRows({ outing, results, ball, holes }: Omit<RowProps, 'three'>) {
+  return strokesOver(outing, results, ball, holes).map(({ words, byHole }) => (
+    <tr key={words}>
+      <th scope="row">{say('reset-strokes', { words })}</th>
+      {holes.map((key, place) => (
+        <td key={key}>
+          <Count count={byHole[place] ?? 0} />
+        </td>
+      ))}
+      <td />
+    </tr>
+  ))
 }
 
 interface RowProps {

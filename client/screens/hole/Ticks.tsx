@@ -16,7 +16,8 @@ export function Ticks({ strokes }: { readonly strokes: readonly StrokesHere[] })
   )
 }
 
-function Count({ count }: { readonly count: number }) {
+/** So many ticks, or the words for none and for strokes given. */
+export function Count({ count }: { readonly count: number }) {
   if (count < 0) return <>&nbsp;{say('gives-n', { n: -count })}</>
   if (count === 0) {
     return (

@@ -32,6 +32,39 @@ export function strokesHere(outing: Outing, results: Results, ball: BallId, key:
   return [{ words, strokes }]
 }
 
+export interface StrokesOverHoles {
+  readonly words: string
+  readonly byHole: readonly number[]
+}
+
+/** A ball's strokes on some holes, a line a game; games that agree on all of them share one, none without a stroke. */
+export function strokesOver(
+  outing: Outing,
+  results: Results,
+  ball: BallId,
+  keys: readonly HoleKey[],
+): readonly StrokesOverHoles[] {
+  const games = [...results.games.values()]
+  const isOneMatch = games.filter(({ kind }) => kind === 'match').length < 2
+  const lines = new Map<string, number[]>()
+  for (const [place, key] of keys.entries()) {
+    for (const { words, strokes } of toldApart(games.flatMap(game => strokesIn(outing, game, ball, key, isOneMatch)))) {
+      const line = lines.get(words) ?? keys.map(() => 0)
+      line[place] = strokes
+      lines.set(words, line)
+    }
+  }
+  const wordsOf = new Map<string, string[]>()
+  for (const [words, byHole] of lines) {
+    if (byHole.every(strokes => strokes === 0)) continue
+    wordsOf.set(byHole.join(), [...(wordsOf.get(byHole.join()) ?? []), words])
+  }
+  return [...wordsOf].map(([byHole, words]) => ({
+    words: formatList(words),
+    byHole: byHole.split(',').map(Number),
+  }))
+}
+
 interface Found extends StrokesHere {
   readonly title: string
 }

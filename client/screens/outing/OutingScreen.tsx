@@ -12,6 +12,7 @@ import { ResetScreen } from '../hole/ResetScreen.tsx'
 import { NowhereScreen } from '../home/NowhereScreen.tsx'
 import { paths } from '../paths.ts'
 
+const AimsScreen = lazy(async () => ({ default: (await import('../hole/own/AimsScreen.tsx')).AimsScreen }))
 const CardScreen = lazy(async () => ({ default: (await import('../card/CardScreen.tsx')).CardScreen }))
 const GamesScreen = lazy(async () => ({ default: (await import('../games/GamesScreen.tsx')).GamesScreen }))
 const MendScreen = lazy(async () => ({ default: (await import('../mend/MendScreen.tsx')).MendScreen }))
@@ -37,6 +38,7 @@ export function OutingScreen({ log }: { readonly log: LogId }) {
         <Route path="/o/:log/mend" component={MendScreen} />
         <Route path="/o/:log/rulings" component={RulingsScreen} />
         <Route path="/o/:log/share" component={ShareScreen} />
+        <Route path="/o/:log/targets" component={AimsScreen} />
         <Route path="/o/:log/reset/:three">{({ three }) => <ResetScreen three={Number(three)} />}</Route>
         <Route path="/o/:log/hole?">
           <HoleScreen hole={null} lap={1} />

@@ -1,12 +1,10 @@
 import { useState } from 'react'
-import type { PlayedHole } from '#core/card/score.ts'
-import { makeKey } from '#core/outing/keys.ts'
-import type { Group } from '#core/outing/outing.ts'
 import { Select } from '../../../parts/Select.tsx'
 import { useWork } from '../../../parts/use-work.ts'
 import { act } from '../../../state/actions.ts'
 import { formatOrdinal } from '../../../words/figures.ts'
 import { say } from '../../../words/say.ts'
+import { extraHole, extraHoleFacts, nextExtraHole } from './extra-hole.ts'
 import type { MoreProps } from './MoreOnHole.tsx'
 
 /** Where a match is level after the last hole that there is: one hole more. */
@@ -18,13 +16,11 @@ export function ExtraHoles({ outing, results, group, at }: MoreProps) {
   const isLevel = ours.some(
     ({ state }) => state.toPlay === 0 && state.lead === 0 && (state.result === null || state.result.kind === 'halved'),
   )
-  const next = nextHole(group)
+  const next = nextExtraHole(group)
   const [chosen, setChosen] = useState<number | null>(null)
   const { isWorking, work } = useWork()
   if (!isLast || !isLevel || !next) return null
   const hole = chosen ?? next.hole
-  const extra: PlayedHole = { hole, lap: lapOf(holes, hole) }
-  const order = [...holes, extra].map(each => [each.hole, each.lap] as const)
   return (
     <section className="section" aria-label={say('extra-title')}>
       <h2>{say('extra-title')}</h2>
@@ -39,16 +35,10 @@ export function ExtraHoles({ outing, results, group, at }: MoreProps) {
         type="button"
         className="button"
         disabled={isWorking}
-        onClick={() => work(() => act('extra hole', [{ key: makeKey('order', { group: group.id }), value: order }]))}
+        onClick={() => work(() => act('extra hole', extraHoleFacts(group, extraHole(group, hole))))}
       >
         {say('extra-do', { hole, nth: formatOrdinal(holes.length + 1) })}
       </button>
     </section>
   )
 }
-
-/** The holes in their order again from the first. */
-const nextHole = ({ round, extra }: Group): PlayedHole | undefined => round[extra.length % Math.max(1, round.length)]
-
-const lapOf = (holes: readonly PlayedHole[], hole: number): number =>
-  holes.filter(each => each.hole === hole).length + 1

@@ -1,0 +1,146 @@
+import { useState } from 'react'
+import { Redirect, useLocation } from 'wouter'
+import type { Outing } from '#core/outing/outing.ts'
+import type { LevelCard, Three } from '#core/outing/results.ts'
+import type { BallId, LogId } from '#core/values/ids.ts'
+import { Choice } from '../../../parts/Choice.tsx'
+import { Field } from '../../../parts/Field.tsx'
+import { threeWords } from '../../../parts/strip-view.ts'
+import { useOuting } from '../../../state/use-outing.ts'
+import { formatHoles } from '../../../words/figures.ts'
+import { say } from '../../../words/say.ts'
+import { OutingPage } from '../../outing/OutingPage.tsx'
+import { tabPath } from '../../paths.ts'
+import { groupShown, isWritten } from '../hole-view.ts'
+import { useWhose } from '../whose-scores.ts'
+import { longestCue, proposedTargets, targetRange, withTarget } from './aims.ts'
+import { useAims } from './use-aims.ts'
+
+/** The targets of the six threes, set before the first tee, and the player's cue; on this phone alone. */
+export function AimsScreen() {
+  const outing = useOuting(store => store.outing)
+  const results = useOuting(store => store.results)
+  const me = useOuting(store => store.me)
+  const log = useOuting(store => store.log)
+  const [whose, setWhose] = useWhose(log, outing, me)
+  const group = outing && groupShown(outing, me?.group ?? null)
+  if (!outing || !results || !log || !group) return null
+  const level = whose.ball && group.balls.includes(whose.ball) ? results.cards.get(whose.ball) : undefined
+  return (
+    <OutingPage tab="hole">
+      <div className="stack">
+        <h1>{say('aims-title')}</h1>
+        <p>{say('aims-what')}</p>
+        <p className="quiet">{say('aims-private')}</p>
+        <Choice
+          label={say('which-is-mine')}
+          value={whose.ball ?? ''}
+          options={group.balls.map(ball => ({ value: ball, text: outing.balls.get(ball)?.name ?? ball }))}
+          onValue={value => setWhose({ ...whose, ball: value as BallId })}
+        />
+        {level && <AimsOfBall key={level.ball} log={log} outing={outing} level={level} />}
+      </div>
+    </OutingPage>
+  )
+}
+
+interface Props {
+  readonly log: LogId
+  readonly outing: Outing
+  readonly level: LevelCard
+}
+
+/** What is typed stands at once: a phone that goes into the pocket has kept it. */
+function AimsOfBall({ log, outing, level }: Props) {
+  const [kept, keep] = useAims(log, level.ball)
+  const [, go] = useLocation()
+  const [isDone, setDone] = useState(false)
+  const proposed = { targets: proposedTargets(level), cue: '' }
+  // The length of the round may have changed since.
+  const aims = kept && kept.targets.length === proposed.targets.length ? kept : proposed
+  if (isDone) return <Redirect to={tabPath(log, 'hole')} />
+  return (
+    <>
+      <ol className="lines private">
+        {level.threes.map((three, place) => (
+          <TargetLine
+            key={three.number}
+            three={three}
+            target={aims.targets[place] ?? three.level}
+            isFixed={three.holes.some(key => isWritten(outing, level.ball, key))}
+            onTarget={strokes => keep(withTarget(aims, place, strokes))}
+          />
+        ))}
+      </ol>
+      <Field
+        label={say('aims-cue')}
+        hint={say('aims-cue-hint')}
+        value={aims.cue}
+        maxLength={longestCue}
+        onValue={cue => keep({ ...aims, cue })}
+      />
+      <button
+        type="button"
+        className="button loud"
+        onClick={() => {
+          keep(aims)
+          setDone(true)
+          go(tabPath(log, 'hole'))
+        }}
+      >
+        {say('aims-done')}
+      </button>
+    </>
+  )
+}
+
+interface LineProps {
+  readonly three: Three
+  readonly target: number
+  /** True once the three has begun. */
+  readonly isFixed: boolean
+  readonly onTarget: (strokes: number) => void
+}
+
+function TargetLine({ three, target, isFixed, onTarget }: LineProps) {
+  const { number, holes, par, level } = three
+  const title = threeWords(number)
+  return (
+    <li className="target-line">
+      <span className="target-what">
+        <b>{title}</b>
+        <span className="quiet">
+          {say('aims-three', { holes: formatHoles(holes.map(key => Number(key.split('/')[0]))), par, level })}
+        </span>
+      </span>
+      {isFixed ? (
+        <span className="target-fixed">
+          <b>{target}</b> <span className="quiet">{say('aims-fixed')}</span>
+        </span>
+      ) : (
+        <fieldset className="stepper">
+          <legend className="hidden">{say('aims-target-of', { three: title })}</legend>
+          <button
+            type="button"
+            className="button"
+            aria-label={say('aims-less', { three: title })}
+            disabled={target <= targetRange.min}
+            onClick={() => onTarget(target - 1)}
+          >
+            −
+          </button>
+          <output aria-label={say('aims-target-of', { three: title })}>{target}</output>
+          <button
+            type="button"
+            className="button"
+            aria-label={say('aims-more', { three: title })}
+            disabled={target >= targetRange.max}
+            onClick={() => onTarget(target + 1)}
+          >
+            +
+          </button>
+        </fieldset>
+      )}
+    </li>
+  )
+}
