@@ -44,14 +44,13 @@ export function BallRow({ outing, results, ball, at, isYou, hasHonour, isMarked,
     setMore(false)
     if (score !== chosen) onScore(score)
   }
+  const said = [isYou && say('you'), hasHonour && say('honour'), isMarked && say('you-mark')].filter(Boolean)
   const shared = { player, chosen, candidates: candidatesOf(found) }
   return (
     <section className="ball-row" aria-label={player}>
       <div className="ball-head">
         <h2>{player}</h2>
-        {isYou && <span className="quiet">{say('you')}</span>}
-        {hasHonour && <span className="quiet">{say('honour')}</span>}
-        {isMarked && <span className="quiet">{say('you-mark')}</span>}
+        {said.length > 0 && <span className="quiet">{said.join(' · ')}</span>}
         {isMarked && chosen === null && settled !== null && (
           <span className="quiet">{say('on-the-card', { score: formatScore(settled) })}</span>
         )}

@@ -99,7 +99,7 @@ function NextTable({ outing, results, own, balls, next }: NextProps) {
               {hole}
             </th>
           ))}
-          <th scope="col">{say('reset-level')}</th>
+          <th scope="col">{say('reset-sum')}</th>
         </tr>
       </thead>
       <tbody>
@@ -149,7 +149,9 @@ function LevelRow({ outing, results, ball, three, holes }: RowProps) {
   const levels = results.cards.get(ball)?.levels
   return (
     <tr>
-      <th scope="row">{outing.balls.get(ball)?.name ?? ball}</th>
+      <th scope="row">
+        {outing.balls.get(ball)?.name ?? ball} <span className="quiet">{say('reset-level')}</span>
+      </th>
       {holes.map(key => (
         <td key={key}>{levels?.get(key)}</td>
       ))}

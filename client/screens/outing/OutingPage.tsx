@@ -27,14 +27,12 @@ export function OutingPage({ tab, children, above }: Props) {
         {hasNewer && <p className="notice">{say('newer')}</p>}
         {children}
       </main>
-      <div className="bottom">
-        <div inert={isLocked}>
-          {above}
-          <Foot />
-          {log && !isLocked && <Tabs log={log} current={tab} />}
-        </div>
-        {isLocked && <SecondCorner />}
+      <div className={isLocked ? 'bottom still' : 'bottom'} inert={isLocked}>
+        {!isLocked && above}
+        <Foot />
+        {log && !isLocked && <Tabs log={log} current={tab} />}
       </div>
+      {isLocked && <SecondCorner />}
     </div>
   )
 }

@@ -108,10 +108,8 @@ function TargetLine({ three, target, isFixed, onTarget }: LineProps) {
   return (
     <li className="target-line">
       <span className="target-what">
-        <b>{title}</b>
-        <span className="quiet">
-          {say('aims-three', { holes: formatHoles(holes.map(key => Number(key.split('/')[0]))), par, level })}
-        </span>
+        <b>{say('aims-title-of', { three: title, holes: formatHoles(holes.map(key => Number(key.split('/')[0]))) })}</b>
+        <span className="quiet">{say('aims-three', { par, level })}</span>
       </span>
       {isFixed ? (
         <span className="target-fixed">
