@@ -46,7 +46,9 @@ const partingMs = 50
 /** A whole server. Fails with a StartFault when it cannot start. */
 export async function createApp(options: AppOptions): Promise<App> {
   const { logger, clock = systemClock, publicUrl = null, tls = null } = options
-  const failed = (error: unknown) => logger.error({ err: error }, 'failed')
+  let closing: Promise<void> | null = null
+  // What still comes in while the store closes finds it closed: no fault of anybody.
+  const failed = (error: unknown) => logger[closing === null ? 'error' : 'info']({ err: error }, 'failed')
   let listener: RequestListener = (_request, response) => void response.writeHead(503).end()
   const http = makeServer(tls, (request, response) => listener(request, response))
   const store = await openSqliteStore({
@@ -74,7 +76,6 @@ export async function createApp(options: AppOptions): Promise<App> {
   const page = { isSecure, clientFolder, outsideUrl: outside }
   listener = createHttpApp({ room, dispatch, asking, store, logger, isOwnOrigin, addressOf, ...page })
 
-  let closing: Promise<void> | null = null
   const close = async () => {
     http.close()
     await store.close()
