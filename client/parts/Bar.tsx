@@ -17,6 +17,7 @@ interface Props {
 /** One hole of the strip: shape says it first, colour second. */
 export function Bar({ mark, x, width, base }: Props) {
   if (mark.kind === 'open') return null
+  if (mark.kind === 'out') return <BrokenLine x={x} width={width} base={base} />
   if (mark.kind === 'picked-up') return <HatchedBar x={x} width={width} base={base} />
   if (mark.kind === 'two') {
     const part = width / mark.halves.length
@@ -32,6 +33,17 @@ export function Bar({ mark, x, width, base }: Props) {
     <>
       <rect className="mark-solid" x={`${x}%`} width={`${width}%`} y={base - height} height={height + 0.5} />
       {over > tallest && <Cut over={over} x={x} width={width} base={base} />}
+    </>
+  )
+}
+
+/** The line broken, and a short upright rule in the gap. */
+function BrokenLine({ x, width, base }: { x: number; width: number; base: number }) {
+  const middle = `${x + width / 2}%`
+  return (
+    <>
+      <rect className="mark-gap" x={`${x + width * 0.2}%`} width={`${width * 0.6}%`} y={base - 2} height={4} />
+      <line className="mark-out" x1={middle} x2={middle} y1={base - 7} y2={base + 7} />
     </>
   )
 }

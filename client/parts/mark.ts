@@ -7,8 +7,11 @@ export type Mark =
   | { readonly kind: 'picked-up' }
   | { readonly kind: 'two'; readonly halves: readonly Mark[] }
   | { readonly kind: 'open' }
+  /** The hole is out of play, for everybody. */
+  | { readonly kind: 'out' }
 
 const open: Mark = { kind: 'open' }
+export const outOfPlay: Mark = { kind: 'out' }
 
 export function markOfScore(score: HoleScore, level: number): Mark {
   if (score === 'picked-up') return { kind: 'picked-up' }

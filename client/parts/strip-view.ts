@@ -1,9 +1,9 @@
-import type { Card } from '#core/card/card.ts'
 import type { HoleKey } from '#core/card/score.ts'
+import type { Outing } from '#core/outing/outing.ts'
 import type { LevelCard } from '#core/outing/results.ts'
 import { capital, formatOver, formatThree } from '../words/figures.ts'
 import { say } from '../words/say.ts'
-import { type Mark, markOfCardScore } from './mark.ts'
+import { type Mark, markOfCardScore, outOfPlay } from './mark.ts'
 
 export interface StripBlock {
   readonly number: number
@@ -14,7 +14,8 @@ export interface StripBlock {
 }
 
 /** The strip of six of one ball. `inPlay` is a hole of the block drawn wide, or null for six equal ones. */
-export function stripOf(card: Card | undefined, level: LevelCard, inPlay: HoleKey | null): readonly StripBlock[] {
+export function stripOf(outing: Outing, level: LevelCard, inPlay: HoleKey | null): readonly StripBlock[] {
+  const card = outing.cards.get(level.ball)
   return level.threes.map(three => {
     const isWide = inPlay !== null && three.holes.includes(inPlay)
     const closed = three.isClosed && three.overLevel !== null ? formatOver(three.overLevel) : ''
@@ -22,7 +23,9 @@ export function stripOf(card: Card | undefined, level: LevelCard, inPlay: HoleKe
       number: three.number,
       marks: three.holes.map(key => ({
         key,
-        mark: markOfCardScore(card?.scores.get(key), level.levels.get(key) ?? 0),
+        mark: outing.notes.holesOut.has(key)
+          ? outOfPlay
+          : markOfCardScore(card?.scores.get(key), level.levels.get(key) ?? 0),
       })),
       sum: isWide ? say('in-play') : closed,
       isWide,

@@ -37,13 +37,7 @@ function Line({ outing, results, line, unit }: Omit<Props, 'lines'> & { readonly
         <p>
           <b>{name}</b> <span className="quiet">{progressWords(line)}</span>
         </p>
-        {level && (
-          <Strip
-            blocks={stripOf(outing.cards.get(ball), level, null)}
-            label={stripWords(name, level)}
-            hasSums={false}
-          />
-        )}
+        {level && <Strip blocks={stripOf(outing, level, null)} label={stripWords(name, level)} hasSums={false} />}
       </div>
       <span className="board-total">
         {' '}

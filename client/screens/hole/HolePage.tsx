@@ -152,5 +152,5 @@ function StripOnTop({ outing, results, ball, at }: StripProps) {
   const level = results.cards.get(ball)
   if (!level) return null
   const name = outing.balls.get(ball)?.name ?? ball
-  return <Strip blocks={stripOf(outing.cards.get(ball), level, holeKey(at))} label={stripWords(name, level)} hasSums />
+  return <Strip blocks={stripOf(outing, level, holeKey(at))} label={stripWords(name, level)} hasSums />
 }

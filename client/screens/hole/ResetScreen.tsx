@@ -44,7 +44,7 @@ export function ResetScreen({ three }: { readonly three: number }) {
   )
   return (
     <OutingPage tab="hole" above={onward}>
-      <Strip blocks={stripOf(outing.cards.get(first), level, start)} label={label} hasSums />
+      <Strip blocks={stripOf(outing, level, start)} label={label} hasSums />
       <ClosedLine outing={outing} results={results} balls={balls} three={three} />
       <h1 className="reset-title">
         <b>{next.number}</b> <span>{say('fresh-three')}</span>

@@ -38,4 +38,11 @@ describe('ink on paper', () => {
     }
     expect(contrast(look['accent-on-ink'] ?? '', look.ink ?? '')).toBeGreaterThanOrEqual(7)
   })
+
+  test('what is tapped, read and drawn on the way to a score takes its colours from the tokens alone', () => {
+    for (const file of ['base', 'page', 'hole', 'strip', 'reset', 'fields', 'card', 'games']) {
+      const text = readFileSync(new URL(`../../../client/look/${file}.css`, import.meta.url), 'utf8')
+      expect([...text.matchAll(/#[0-9a-f]{3,8}\b|\brgba?\(|\bhsla?\(|\bopacity: 0\.\d/g)].map(String), file).toEqual([])
+    }
+  })
 })
