@@ -58,17 +58,15 @@ export function HolePage({ log, outing, results, group, at }: Props) {
     tap => isCurrentFor(outing, group, tap.ball, tap) || (tap.ball === whose.marks && lacksMarker(outing, tap)),
     tap => writeScore(outing, tap, tap.ball === whose.marks),
   )
-  const turn = (
-    <>
-      {guard.reason !== null && (
-        <HeldScores
-          key={guard.reason}
-          guard={guard}
-          outing={outing}
-          inPlay={isAllIn(outing, group) ? null : (holeInPlay(outing, group)?.hole ?? null)}
-          onAnswer={answer}
-        />
-      )}
+  const turn =
+    guard.reason !== null ? (
+      <HeldScores
+        guard={guard}
+        outing={outing}
+        inPlay={isAllIn(outing, group) ? null : (holeInPlay(outing, group)?.hole ?? null)}
+        onAnswer={answer}
+      />
+    ) : (
       <Turn
         log={log}
         holes={holesOf(group)}
@@ -79,8 +77,7 @@ export function HolePage({ log, outing, results, group, at }: Props) {
         {canScore && <UndoScore at={at} />}
         {canScore && <LockButton />}
       </Turn>
-    </>
-  )
+    )
   return (
     <OutingPage tab="hole" above={turn}>
       {shown && <StripOnTop outing={outing} results={results} ball={shown} at={at} />}
