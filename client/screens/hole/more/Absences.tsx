@@ -1,5 +1,5 @@
 import { useState } from 'react'
-import { joinFacts, leaveFacts, presentFacts } from '#core/outing/acts-ball.ts'
+import { joinFacts, leaveFacts, noShowFacts, presentFacts, withdrawFacts } from '#core/outing/acts-ball.ts'
 import type { BallId } from '#core/values/ids.ts'
 import { Choice } from '../../../parts/Choice.tsx'
 import { SecondTap } from '../../../parts/SecondTap.tsx'
@@ -8,7 +8,7 @@ import { act } from '../../../state/actions.ts'
 import { say } from '../../../words/say.ts'
 import type { MoreProps } from './MoreOnHole.tsx'
 
-/** Somebody leaves, comes late, or is there for the whole round after all. */
+/** Somebody leaves, withdraws, does not come, comes late, or is there for the whole round after all. */
 export function Absences(props: MoreProps) {
   const { outing, group } = props
   const [chosen, setChosen] = useState<BallId | null>(null)
@@ -58,6 +58,18 @@ function Absence({ outing, at, ball }: MoreProps & { readonly ball: BallId }) {
         sure={say('leaves-sure', fill)}
         warning={say('leaves-hint')}
         onSure={put('left', leaveFacts(outing, ball, at, null))}
+      />
+      <SecondTap
+        label={say('withdraws-do', fill)}
+        sure={say('withdraws-sure', fill)}
+        warning={say('withdraws-hint')}
+        onSure={put('withdrawn', withdrawFacts(outing, ball, at, null))}
+      />
+      <SecondTap
+        label={say('no-show-do', fill)}
+        sure={say('no-show-sure', fill)}
+        warning={say('no-show-hint')}
+        onSure={put('no show', noShowFacts(outing, ball, null))}
       />
     </>
   )
