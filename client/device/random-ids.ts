@@ -12,3 +12,21 @@ export const createSecret = (): string =>
     .replaceAll('+', '-')
     .replaceAll('/', '_')
     .replace(/=+$/, '')
+
+/** A whole number below `count`, each as likely as any other. */
+function randomBelow(count: number): number {
+  const whole = 2 ** 32 - (2 ** 32 % count)
+  for (;;) {
+    const [drawn = 0] = crypto.getRandomValues(new Uint32Array(1))
+    // What lies beyond a whole number of rounds would make the first numbers likelier.
+    if (drawn < whole) return drawn % count
+  }
+}
+
+/** A list in an order that nobody can foresee, each as likely as any other: balls thrown up. */
+export function thrownUp<T>(list: readonly T[]): T[] {
+  const left = [...list]
+  const thrown: T[] = []
+  while (left.length > 0) thrown.push(...left.splice(randomBelow(left.length), 1))
+  return thrown
+}

@@ -6,6 +6,7 @@ import type { Outing } from '#core/outing/outing.ts'
 import { formatOrdinal } from '../words/figures.ts'
 import { isWordKey, say } from '../words/say.ts'
 import { mendLine } from './mend-line.ts'
+import { rollUpLine } from './roll-up-line.ts'
 import { rulingWords } from './ruling-words.ts'
 
 /** The kinds of fact that make a game. */
@@ -28,6 +29,8 @@ export function noteLine(op: Op, who: string, outing: Outing | null): string | n
       ? say('history-unruled', { who })
       : say('history-ruled', { who, ruling: rulingWords(outing, fact.value as unknown as Ruling) })
   }
+  const come = rollUpLine(op, who)
+  if (come !== null) return come
   const mended = mendLine(fact, parts, who, outing)
   if (mended !== null) return mended
   const fill = { who, ...fillOf(parts, outing) }

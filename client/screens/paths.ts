@@ -15,6 +15,8 @@ export const tabPath = (log: LogId, tab: OutingTab): string => `/o/${log}/${tab}
 
 export const gamesPath = (log: LogId): string => `/o/${log}/games`
 
+export const groupsPath = (log: LogId): string => `/o/${log}/groups`
+
 export const mendPath = (log: LogId): string => `/o/${log}/mend`
 
 export const rulingsPath = (log: LogId): string => `/o/${log}/rulings`

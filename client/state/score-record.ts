@@ -4,6 +4,7 @@ import type { Outing } from '#core/outing/outing.ts'
 import { groupSpeakingFor } from '#core/outing/speaker.ts'
 import type { BallId, GroupId } from '#core/values/ids.ts'
 import type { Me } from './outing-store.ts'
+import { groupOfPlayer } from './own-group.ts'
 
 export interface ScoreAt extends PlayedHole {
   readonly ball: BallId
@@ -11,7 +12,7 @@ export interface ScoreAt extends PlayedHole {
   readonly isMarked?: boolean
 }
 
-/** Which record this phone writes a ball's score into. */
+/** Which record this phone writes a ball's score into; a desk that plays in the group keeps that group's card. */
 export function recordFor(
   outing: Outing,
   me: Me | null,
@@ -20,6 +21,6 @@ export function recordFor(
   const group = groupSpeakingFor(outing.balls, at.ball, at)
   if (group === null) throw new Error(`ball ${at.ball} is in no group`)
   if (at.isMarked) return { group, record: 'marker' }
-  const isDeskOfSeveral = me?.role === 'desk' && outing.groups.size > 1
+  const isDeskOfSeveral = me?.role === 'desk' && outing.groups.size > 1 && groupOfPlayer(outing, me) !== group
   return { group, record: isDeskOfSeveral ? 'desk' : 'card' }
 }

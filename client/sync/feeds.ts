@@ -22,7 +22,8 @@ export function groupsOf(state: LogState): readonly GroupId[] {
 
 /**
  * What this phone follows: everything as the desk or a viewer of a larger outing, its group's ops as a scorer, with
- * every group in which one of its balls was placed. Where there is one group all follow that one.
+ * every group in which one of its balls was placed. Where there is one group all follow that one; of a few groups a
+ * scorer follows everything too, its own at once and the others in batches, so that its board is that of everybody.
  */
 export function feedsOf(state: LogState, device: DeviceId): readonly Feed[] {
   const groups = groupsOf(state)
@@ -30,8 +31,13 @@ export function feedsOf(state: LogState, device: DeviceId): readonly Feed[] {
   if (groups.length === 1 && only) return [feedOfGroup(only)]
   const mine = grantOf(state, device)?.group ?? null
   if (mine === null) return ['all']
-  return [...new Set([mine, ...groupsAround(state, mine)])].slice(0, limits.feedsInFollow).map(feedOfGroup).sort()
+  const around = [...new Set([mine, ...groupsAround(state, mine)])].map(feedOfGroup)
+  const others: readonly Feed[] = groups.length <= mostInRollUp ? ['all'] : []
+  return [...others, ...around].slice(0, limits.feedsInFollow).sort()
 }
+
+/** Groups of a roll-up of up to 24, one board for all; in a larger outing a scorer's phone spares what it carries. */
+const mostInRollUp = 8
 
 const feedOfGroup = (group: GroupId): Feed => `g/${group}`
 

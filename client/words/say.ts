@@ -3,6 +3,7 @@ import { cardWords } from './card-words.ts'
 import { commonWords } from './common-words.ts'
 import { gameWords } from './game-words.ts'
 import { golfWords } from './golf-words.ts'
+import { groupWords } from './group-words.ts'
 import { handOverWords } from './hand-over-words.ts'
 import { holeWords } from './hole-words.ts'
 import { homeWords } from './home-words.ts'
@@ -22,6 +23,7 @@ export const catalogue = {
   ...commonWords,
   ...golfWords,
   ...gameWords,
+  ...groupWords,
   ...homeWords,
   ...rulingWords,
   ...startWords,

@@ -4,8 +4,9 @@ import type { GameId } from '#core/values/ids.ts'
 import { Choice } from '../../parts/Choice.tsx'
 import { useOuting } from '../../state/use-outing.ts'
 import { say } from '../../words/say.ts'
+import { TwosSection } from '../groups/TwosSection.tsx'
 import { OutingPage } from '../outing/OutingPage.tsx'
-import { gamesPath } from '../paths.ts'
+import { gamesPath, groupsPath } from '../paths.ts'
 import { gameTitle } from './board-view.ts'
 import { GameOnBoard } from './GameOnBoard.tsx'
 
@@ -36,6 +37,12 @@ export function BoardScreen() {
         .map(game => (
           <GameOnBoard key={game.id} outing={outing} results={results} game={game} />
         ))}
+      <TwosSection outing={outing} />
+      {log && (
+        <Link className="button" href={groupsPath(log)}>
+          {say('groups-open')}
+        </Link>
+      )}
       {log && (
         <Link className="button" href={gamesPath(log)}>
           {say('games-change')}

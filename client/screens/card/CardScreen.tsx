@@ -1,4 +1,5 @@
 import { Link } from 'wouter'
+import { ownGroupOf } from '../../state/own-group.ts'
 import { useOuting } from '../../state/use-outing.ts'
 import { say } from '../../words/say.ts'
 import { groupShown } from '../hole/hole-view.ts'
@@ -16,7 +17,7 @@ import { LateScores } from './LateScores.tsx'
 export function CardScreen() {
   const outing = useOuting(store => store.outing)
   const results = useOuting(store => store.results)
-  const own = useOuting(store => store.me?.group ?? null)
+  const own = useOuting(ownGroupOf)
   const log = useOuting(store => store.log)
   if (!outing || !results || !log) return null
   const group = groupShown(outing, own)

@@ -1,4 +1,5 @@
 import { Redirect } from 'wouter'
+import { ownGroupOf } from '../../state/own-group.ts'
 import { useOuting } from '../../state/use-outing.ts'
 import { say } from '../../words/say.ts'
 import { OutingPage } from '../outing/OutingPage.tsx'
@@ -11,7 +12,7 @@ import { groupShown, holesOf } from './hole-view.ts'
 export function HoleScreen({ hole, lap }: { readonly hole: number | null; readonly lap: number }) {
   const outing = useOuting(store => store.outing)
   const results = useOuting(store => store.results)
-  const own = useOuting(store => store.me?.group ?? null)
+  const own = useOuting(ownGroupOf)
   const log = useOuting(store => store.log)
   if (!outing || !results || !log) return null
   const group = groupShown(outing, own)

@@ -5,6 +5,7 @@ import type { Results, Three } from '#core/outing/results.ts'
 import type { BallId } from '#core/values/ids.ts'
 import { Strip } from '../../parts/Strip.tsx'
 import { stripOf, stripWords, threeWords } from '../../parts/strip-view.ts'
+import { ownGroupOf } from '../../state/own-group.ts'
 import { useOuting } from '../../state/use-outing.ts'
 import { formatOver } from '../../words/figures.ts'
 import { say } from '../../words/say.ts'
@@ -23,9 +24,10 @@ export function ResetScreen({ three }: { readonly three: number }) {
   const results = useOuting(store => store.results)
   const me = useOuting(store => store.me)
   const log = useOuting(store => store.log)
+  const own = useOuting(ownGroupOf)
   const [whose] = useWhose(log, outing, me)
   const [, go] = useLocation()
-  const group = outing && groupShown(outing, me?.group ?? null)
+  const group = outing && groupShown(outing, own)
   const first = whose.ball ?? group?.balls[0]
   const level = first && results?.cards.get(first)
   const next = level?.threes.find(({ number }) => number === three + 1)

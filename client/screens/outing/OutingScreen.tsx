@@ -15,6 +15,7 @@ import { paths } from '../paths.ts'
 const AimsScreen = lazy(async () => ({ default: (await import('../hole/own/AimsScreen.tsx')).AimsScreen }))
 const CardScreen = lazy(async () => ({ default: (await import('../card/CardScreen.tsx')).CardScreen }))
 const GamesScreen = lazy(async () => ({ default: (await import('../games/GamesScreen.tsx')).GamesScreen }))
+const GroupsScreen = lazy(async () => ({ default: (await import('../groups/GroupsScreen.tsx')).GroupsScreen }))
 const MendScreen = lazy(async () => ({ default: (await import('../mend/MendScreen.tsx')).MendScreen }))
 const RulingsScreen = lazy(async () => ({ default: (await import('../rulings/RulingsScreen.tsx')).RulingsScreen }))
 const ShareScreen = lazy(async () => ({ default: (await import('../share/ShareScreen.tsx')).ShareScreen }))
@@ -35,6 +36,7 @@ export function OutingScreen({ log }: { readonly log: LogId }) {
         <Route path="/o/:log/board" component={BoardScreen} />
         <Route path="/o/:log/card" component={CardScreen} />
         <Route path="/o/:log/games" component={GamesScreen} />
+        <Route path="/o/:log/groups" component={GroupsScreen} />
         <Route path="/o/:log/mend" component={MendScreen} />
         <Route path="/o/:log/rulings" component={RulingsScreen} />
         <Route path="/o/:log/share" component={ShareScreen} />

@@ -1,16 +1,30 @@
+import { groupSizes } from '#core/outing/draw/group-sizes.ts'
+import { formatList } from '../../words/figures.ts'
 import { say } from '../../words/say.ts'
 import { emptyPlayer, freeId, type PlayerDraft } from './draft.ts'
 import { Filled } from './Filled.tsx'
+import { PasteNames } from './PasteNames.tsx'
 import { PlayerFields } from './PlayerFields.tsx'
 import type { SectionProps } from './section.ts'
 
-const mostPlayers = 4
+/** A roll-up; a society day is run from the desk. */
+const mostPlayers = 24
 
-/** One to four players, each with whichever handicap the group has. */
+/** The players, each with whichever handicap there is; of more than four the balls are thrown for groups. */
 export function PlayersSection({ draft, change, faultAt }: SectionProps) {
   const { players } = draft
   const changePlayer = (id: string, changed: Partial<PlayerDraft>): void =>
     change({ players: players.map(player => (player.id === id ? { ...player, ...changed } : player)) })
+  const addAll = (added: readonly Omit<PlayerDraft, 'id'>[]): boolean => {
+    // Rows that nobody has typed in give way.
+    const typed = players.filter(({ name, figure }) => `${name}${figure}`.trim() !== '')
+    const all = [...typed]
+    for (const each of added) all.push({ ...each, id: freeId('p', all) })
+    if (all.length > mostPlayers) return false
+    const phoneOf = all.some(({ id }) => id === draft.phoneOf) ? draft.phoneOf : (all[0]?.id ?? '')
+    change({ players: all, phoneOf })
+    return true
+  }
   return (
     <section className="section" aria-label={say('start-players')}>
       <h2>{say('start-players')}</h2>
@@ -35,6 +49,13 @@ export function PlayersSection({ draft, change, faultAt }: SectionProps) {
           {say('start-add-player')}
         </button>
       )}
+      {players.length > 4 && <p>{say('start-thrown', { groups: formatList(groupSizes(players.length)) })}</p>}
+      <details>
+        <summary>{say('paste-title')}</summary>
+        <div className="stack">
+          <PasteNames tees={draft.tees} addWords={n => say('start-add-n', { n })} onAdd={addAll} />
+        </div>
+      </details>
     </section>
   )
 }

@@ -1,5 +1,6 @@
 import { useEffect, useRef, useState } from 'react'
 import { Link, useLocation } from 'wouter'
+import { thrownUp } from '../../device/random-ids.ts'
 import { useWork } from '../../parts/use-work.ts'
 import { startOuting } from '../../state/actions.ts'
 import { say } from '../../words/say.ts'
@@ -34,7 +35,7 @@ export function StartScreen() {
     setAsked(asked + 1)
     if (faultsOfDraft(draft).length > 0) return
     work(async () => {
-      const log = await startOuting(factsOfDraft(draft, today()), nameOf(draft.players, draft.phoneOf))
+      const log = await startOuting(factsOfDraft(draft, today(), thrownUp), nameOf(draft.players, draft.phoneOf))
       forget()
       go(tabPath(log, 'hole'))
     })

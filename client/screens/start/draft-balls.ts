@@ -1,7 +1,7 @@
 import { type FormatName, formatNames } from '#core/formats/format-names.ts'
 import { say } from '../../words/say.ts'
 import { fitsBalls } from '../games/families.ts'
-import { type Named, type Sides, waysToPart } from '../games/sides.ts'
+import { mostListed, type Named, type Sides, waysToPart } from '../games/sides.ts'
 import type { Draft, PlayerDraft } from './draft.ts'
 
 /** A ball of the outing to come: its players by id. */
@@ -13,12 +13,15 @@ export interface BallDraft {
 /** Every way to make balls of so many players with nobody left over. */
 export function waysToPartner(players: readonly PlayerDraft[], ballPlayers: number): readonly Sides[] {
   if (players.length === 0 || players.length % ballPlayers !== 0) return []
+  const ids = players.map(({ id }) => id)
+  // Of a field the ways are too many to list: as the players are listed.
+  if (players.length > mostListed) return [inSides(ids, ballPlayers)]
   const sizes = Array<number>(players.length / ballPlayers).fill(ballPlayers)
-  return waysToPart(
-    players.map(({ id }) => id),
-    sizes,
-  )
+  return waysToPart(ids, sizes)
 }
+
+const inSides = (ids: readonly string[], size: number): Sides =>
+  Array.from({ length: ids.length / size }, (_, place) => ids.slice(place * size, (place + 1) * size))
 
 /** Each player's own ball with the player's id, or the balls of the partners chosen. */
 export function ballsOfDraft({ players, ballPlayers, partners }: Draft): readonly BallDraft[] {

@@ -1,7 +1,15 @@
 import type { FormatName } from '#core/formats/format-names.ts'
 import type { NewFact } from '#core/outing/acts.ts'
+import { groupsThrown } from '#core/outing/draw/group-sizes.ts'
 import { factsOfPlain } from '#core/outing/facts-of-plain.ts'
-import type { PlainGame, PlainHandicap, PlainOuting, PlainPlayer, PlainTee } from '#core/outing/plain-file.ts'
+import type {
+  PlainGame,
+  PlainGroup,
+  PlainHandicap,
+  PlainOuting,
+  PlainPlayer,
+  PlainTee,
+} from '#core/outing/plain-file.ts'
 import { namedMethods } from '#core/outing/plain-methods.ts'
 import type { BallId, GameId, GroupId, PlayerId, TeeId } from '#core/values/ids.ts'
 import { say } from '../../words/say.ts'
@@ -11,10 +19,19 @@ import { type Draft, holesInPlay, type PlayerDraft, type TeeDraft } from './draf
 import { ballsOfDraft, gamesChosen, namesOf } from './draft-balls.ts'
 import { hasRatings, lengthsOf } from './tee-draft.ts'
 
-/** The facts of a draft without faults: one group, with a ball for each player or for partners. */
-export const factsOfDraft = (draft: Draft, day: string): NewFact[] => factsOfPlain(plainOfDraft(draft, day))
+/** The balls in the order in which they were thrown. */
+export type Throw = <T>(balls: readonly T[]) => readonly T[]
 
-function plainOfDraft(draft: Draft, day: string): PlainOuting {
+const asListed: Throw = balls => balls
+
+/**
+ * The facts of a draft without faults, with a ball for each player or for partners: up to four balls are one group, more are
+ * thrown for groups.
+ */
+export const factsOfDraft = (draft: Draft, day: string, thrown: Throw = asListed): NewFact[] =>
+  factsOfPlain(plainOfDraft(draft, day, thrown))
+
+function plainOfDraft(draft: Draft, day: string, thrown: Throw): PlainOuting {
   const balls = ballsOfDraft(draft).map(ball => ({ id: ball.id as BallId, players: ball.players as PlayerId[] }))
   const name = draft.courseName.trim()
   return {
@@ -32,11 +49,23 @@ function plainOfDraft(draft: Draft, day: string): PlainOuting {
     },
     players: draft.players.map(player => plainPlayer(player, draft)),
     balls,
-    groups: [
-      { id: 'g1' as GroupId, name: say('start-group'), balls: balls.map(({ id }) => id), start: draft.startHole },
-    ],
+    groups: groupsOf(
+      balls.map(({ id }) => id),
+      draft.startHole,
+      thrown,
+    ),
     games: gamesChosen(draft).map(format => plainGame(draft, format)),
   }
+}
+
+function groupsOf(balls: readonly BallId[], start: number, thrown: Throw): PlainGroup[] {
+  if (balls.length <= 4) return [{ id: 'g1' as GroupId, name: say('start-group'), balls, start }]
+  return groupsThrown(thrown(balls)).map((group, place) => ({
+    id: `g${place + 1}` as GroupId,
+    name: say('group-n', { n: place + 1 }),
+    balls: group,
+    start,
+  }))
 }
 
 /** A tee without faults as a plain file has it. */

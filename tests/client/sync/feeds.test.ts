@@ -38,8 +38,14 @@ test('in an outing of one group everybody follows it', () => {
   expect(feeds(stateOf(one), 'alder')).toEqual(['g/first'])
 })
 
+/** More groups than a roll-up has. */
+const field = {
+  ...two,
+  ...Object.fromEntries(Array.from({ length: 6 }, (_, n) => [`group/more${n + 1}`, { name: `More ${n + 1}` }])),
+}
+
 test('in a larger one the desk and viewers follow everything, a scorer its own group', () => {
-  const state = stateOf(two)
+  const state = stateOf(field)
   expect(feeds(state, 'desk')).toEqual(['all'])
   expect(feeds(state, 'viewer')).toEqual(['all'])
   expect(feeds(state, 'scorer')).toEqual(['g/first'])
@@ -47,5 +53,11 @@ test('in a larger one the desk and viewers follow everything, a scorer its own g
 
 test('a scorer also follows the group in which one of its balls was placed, either way round', () => {
   const moved = { group: 'second', position: 3, elsewhere: [{ group: 'first', holes: [[1, 1]] }] }
-  expect(feeds(stateOf({ ...two, 'place/fir': moved }), 'scorer')).toEqual(['g/first', 'g/second'])
+  expect(feeds(stateOf({ ...field, 'place/fir': moved }), 'scorer')).toEqual(['g/first', 'g/second'])
+})
+
+test('of a few groups a scorer follows its own at once and everything in batches: a roll-up has one board', () => {
+  const state = stateOf(two)
+  expect(feeds(state, 'desk')).toEqual(['all'])
+  expect(feeds(state, 'scorer')).toEqual(['all', 'g/first'])
 })
