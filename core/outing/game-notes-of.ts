@@ -1,9 +1,9 @@
 import { type HoleKey, holeKey } from '#core/card/score.ts'
 import type { BallId, GameId, GroupId } from '#core/values/ids.ts'
-import type { AgreedBetween, FactKind, KeyParts } from './facts.ts'
+import type { AgreedBetween, KeyParts } from './facts.ts'
 import { emptyGameNotes, type GameNotes } from './notes.ts'
 import type { Ball, Game } from './outing.ts'
-import type { FactRow, Reading } from './reading.ts'
+import type { FactRow, Reading, RowKind } from './reading.ts'
 import { isSpeaker } from './speaker.ts'
 
 /** Concessions, agreed results and presses, each under the game that its group means. */
@@ -24,7 +24,7 @@ export function gameNotesOf(
     const before = notes.get(game) ?? emptyGameNotes
     notes.set(game, { ...before, [list]: [...before[list], ...entries] })
   }
-  const each = <K extends FactKind>(kind: K, read: (row: FactRow<K>, at: HoleKey, ball: BallId) => void): void => {
+  const each = <K extends RowKind>(kind: K, read: (row: FactRow<K>, at: HoleKey, ball: BallId) => void): void => {
     for (const row of reading.rows(kind)) {
       const { hole, lap, ball } = row.parts
       if (ball === null || isIn(ball, row.parts)) read(row, holeKey({ hole: hole ?? 0, lap: lap ?? 0 }), ball as BallId)

@@ -3,10 +3,9 @@ import type { FormatName } from '#core/formats/format-names.ts'
 import { type GameSetting, noMethods } from '#core/formats/game-methods.ts'
 import { formatTable } from '#core/formats/table.ts'
 import type { GameId, GroupId } from '#core/values/ids.ts'
-import type { FactKind } from './facts.ts'
 import { factOfMethod } from './game-settings.ts'
 import type { Game } from './outing.ts'
-import type { Reading } from './reading.ts'
+import type { Reading, RowKind } from './reading.ts'
 
 type Draft = { -readonly [K in keyof Game]: Game[K] }
 
@@ -16,7 +15,7 @@ const methodKinds = Object.entries(factOfMethod) as [GameSetting, (typeof factOf
 /** The outing's games and each group's own, in order of their ids; what nobody has set is null. */
 export function gamesOf(reading: Reading): Game[] {
   const games = new Map<string, Draft>()
-  const change = (kind: FactKind, changed: (game: Draft, value: never) => Draft): void => {
+  const change = (kind: RowKind, changed: (game: Draft, value: never) => Draft): void => {
     for (const { parts, value } of reading.rows(kind)) {
       const name = `${parts.group ?? ''}/${parts.game}`
       const game = games.get(name) ?? emptyGame(parts.game as GameId, parts.group)

@@ -1,16 +1,16 @@
 import { type HoleKey, holeKey } from '#core/card/score.ts'
 import type { Absence } from '#core/formats/happenings.ts'
 import type { BallId, RulingId } from '#core/values/ids.ts'
-import type { FactKind, HoleAndLap, KeyParts } from './facts.ts'
+import type { HoleAndLap, KeyParts } from './facts.ts'
 import { gameNotesOf } from './game-notes-of.ts'
 import type { Certified, Notes } from './notes.ts'
 import type { Ball, Game } from './outing.ts'
-import type { FactRow, Reading } from './reading.ts'
+import type { FactRow, Reading, RowKind } from './reading.ts'
 import { isSpeaker } from './speaker.ts'
 
 /** Reads what stands beside the scores. What a group wrote about a ball that is not its own there is left out. */
 export function notesOf(reading: Reading, balls: ReadonlyMap<BallId, Ball>, games: readonly Game[]): Notes {
-  const own = <K extends FactKind>(kind: K) =>
+  const own = <K extends RowKind>(kind: K) =>
     reading.rows(kind).filter(({ parts }) => isSpeaker(balls, parts.ball, parts))
   return {
     ofGames: gameNotesOf(reading, balls, games),

@@ -2,11 +2,11 @@ import { orderOfPlay } from '#core/card/order-of-play.ts'
 import type { LogState } from '#core/log/fold.ts'
 import type { BallId, GroupId } from '#core/values/ids.ts'
 import { settledCards } from './cards-of.ts'
-import type { FactKind, FactValues } from './facts.ts'
+import type { FactValues } from './facts.ts'
 import { gamesOf, mainGameOf } from './games-of.ts'
 import { notesOf } from './notes-of.ts'
 import type { Ball, Group, Outing, Player } from './outing.ts'
-import { type IsKnownValue, type Reading, readFacts } from './reading.ts'
+import { type IsKnownValue, type Reading, type RowKind, readFacts } from './reading.ts'
 
 /** Reads the current facts as an outing. What this version does not understand is named in `newer` and left out. */
 export function outingOf(state: LogState, isKnown: IsKnownValue): Outing {
@@ -42,10 +42,10 @@ export function outingOf(state: LogState, isKnown: IsKnownValue): Outing {
 }
 
 /** The value of a kind that has one key. */
-const single = <K extends FactKind>(reading: Reading, kind: K): FactValues[K] | null =>
+const single = <K extends RowKind>(reading: Reading, kind: K): FactValues[K] | null =>
   reading.rows(kind)[0]?.value ?? null
 
-function byId<K extends FactKind, Id extends string>(
+function byId<K extends RowKind, Id extends string>(
   reading: Reading,
   kind: K,
   idOf: (row: ReturnType<Reading['rows']>[number]['parts']) => Id | null,

@@ -1,3 +1,4 @@
+import type { Writing } from '#core/card/settle-card.ts'
 import { isDisputed, type LogState, type Standing, standingsOf } from '#core/log/fold.ts'
 import { groupOfKey } from '#core/log/op.ts'
 import type { BallId, GroupId } from '#core/values/ids.ts'
@@ -5,6 +6,7 @@ import { canonicalJson, type Json } from '#core/values/json.ts'
 import type { FactKind, FactValues, KeyParts } from './facts.ts'
 import { parseKey } from './keys.ts'
 import type { Doubt, LateFact } from './outing.ts'
+import { addWritings, inOrder, type Writings } from './writings.ts'
 
 /** True when this version understands a value of the kind; the schemas know. */
 export type IsKnownValue = (kind: FactKind, value: Json) => boolean
@@ -18,18 +20,22 @@ export interface FactRow<K extends FactKind = FactKind> {
   readonly value: FactValues[K]
 }
 
-/** The current facts by kind, in order of their keys but for scores, with the groups' closes laid over them. */
+/** Every kind but scores, which a day has thousands of: they are read by ball. */
+export type RowKind = Exclude<FactKind, 'score'>
+
+/** The current facts by kind, in order of their keys, with the groups' closes laid over them. */
 export interface Reading {
-  rows<K extends FactKind>(kind: K): readonly FactRow<K>[]
+  rows<K extends RowKind>(kind: K): readonly FactRow<K>[]
+  readonly writings: Writings
   readonly doubts: readonly Doubt[]
   readonly lateFacts: readonly LateFact[]
   readonly newer: readonly string[]
 }
 
 export function readFacts(state: LogState, isKnown: IsKnownValue): Reading {
-  const { scores, rows, newer } = knownRows(state, isKnown)
+  const { writings, rows, newer } = knownRows(state, state.current.keys(), isKnown)
   const closes = closedFacts(rows)
-  const kept = new Map<FactKind, FactRow[]>([['score', scores]])
+  const kept = new Map<FactKind, FactRow[]>()
   const doubts: Doubt[] = []
   const lateFacts: LateFact[] = []
   const keep = (row: FactRow): void => {
@@ -53,7 +59,8 @@ export function readFacts(state: LogState, isKnown: IsKnownValue): Reading {
   }
   for (const row of closedAndGone(closes, rows)) keepClosed(row, closeOver(closes, row)?.get(row.key) ?? null)
   return {
-    rows: <K extends FactKind>(kind: K) => (kept.get(kind) ?? []) as unknown as readonly FactRow<K>[],
+    rows: <K extends RowKind>(kind: K) => (kept.get(kind) ?? []) as unknown as readonly FactRow<K>[],
+    writings,
     doubts,
     lateFacts,
     newer,
@@ -69,27 +76,26 @@ const rowOf = ({ key, parts, standings }: Omit<FactRow, 'value'>, value: Json | 
 })
 
 interface KnownRows {
-  /** In no order: a day has thousands, and each card sorts its own. */
-  readonly scores: FactRow[]
+  readonly writings: Writings
   /** Of every other kind, in order of their keys. */
   readonly rows: readonly FactRow[]
   readonly newer: readonly string[]
 }
 
-function knownRows(state: LogState, isKnown: IsKnownValue): KnownRows {
-  const scores: FactRow[] = []
+function knownRows(state: LogState, keys: Iterable<string>, isKnown: IsKnownValue): KnownRows {
+  const writings = new Map<BallId, Writing[]>()
   const rows: FactRow[] = []
   const newer: string[] = []
-  for (const [key, all] of state.current) {
+  for (const key of keys) {
+    const all = standingsOf(state, key)
     const parts = parseKey(key)
     const standings = parts === null ? [] : knownOf(all, parts.kind, isKnown)
     if (standings.length < all.length) newer.push(key)
     if (parts === null || standings.length === 0) continue
-    const row = rowOf({ key, parts, standings }, standings.at(-1)?.value)
-    if (parts.kind === 'score') scores.push(row)
-    else rows.push(row)
+    if (parts.kind === 'score') addWritings(writings, key, parts, standings)
+    else rows.push(rowOf({ key, parts, standings }, standings.at(-1)?.value))
   }
-  return { scores, rows: rows.sort(byKey), newer: newer.sort() }
+  return { writings: inOrder(writings), rows: rows.sort(byKey), newer: newer.sort() }
 }
 
 const byKey = (a: FactRow, b: FactRow): number => (a.key < b.key ? -1 : 1)
@@ -98,20 +104,18 @@ const byKey = (a: FactRow, b: FactRow): number => (a.key < b.key ? -1 : 1)
 const knownOf = (all: readonly Standing[], kind: FactKind, isKnown: IsKnownValue): readonly Standing[] =>
   all.every(({ value }) => isKnown(kind, value)) ? all : all.filter(({ value }) => isKnown(kind, value))
 
-/** The rows of these keys alone: of kinds that no group's close covers. */
-export function readKeys(state: LogState, isKnown: IsKnownValue, keys: Iterable<string>): Pick<Reading, 'rows'> {
-  const rows: FactRow[] = []
-  for (const key of keys) {
-    const parts = parseKey(key)
-    const standings = parts === null ? [] : knownOf(standingsOf(state, key), parts.kind, isKnown)
-    if (parts !== null && standings.length > 0) rows.push(rowOf({ key, parts, standings }, standings.at(-1)?.value))
-  }
-  rows.sort(byKey)
+/** What these keys alone say: of kinds that no group's close covers. */
+export function readKeys(state: LogState, isKnown: IsKnownValue, keys: Iterable<string>): CardFacts {
+  const { writings, rows } = knownRows(state, keys, isKnown)
   return {
-    rows: <K extends FactKind>(kind: K) =>
+    writings,
+    rows: <K extends RowKind>(kind: K) =>
       rows.filter(({ parts }) => parts.kind === kind) as unknown as readonly FactRow<K>[],
   }
 }
+
+/** What a card is made of. */
+export type CardFacts = Pick<Reading, 'rows' | 'writings'>
 
 type Closes = ReadonlyMap<GroupId, ReadonlyMap<string, Json>>
 
