@@ -108,6 +108,9 @@ export const factSchemas = {
       .array(z.array(idOf<BallId>()).check(z.minLength(1), z.maxLength(limits.playersInOuting)))
       .check(z.minLength(1), z.maxLength(limits.playersInOuting)),
   ),
+  gameHoles: proves<FactValues['gameHoles']>()(
+    z.strictObject({ from: z.nullable(holeAndLap), to: z.nullable(holeAndLap) }),
+  ),
   gameAllowance: proves<FactValues['gameAllowance']>()(gameMethods.allowancePercent),
   gameRounding: proves<FactValues['gameRounding']>()(gameMethods.rounding),
   gameNineHoleIndex: proves<FactValues['gameNineHoleIndex']>()(gameMethods.nineHoleIndex),

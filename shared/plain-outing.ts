@@ -4,7 +4,7 @@ import { records } from '#core/outing/facts.ts'
 import type { PlainOuting } from '#core/outing/plain-file.ts'
 import type { BallId, GameId, PlayerId, TeeId } from '#core/values/ids.ts'
 import { groupId, idOf, personName, textUpTo, wholeFrom } from './atoms.ts'
-import { holesAndLaps, scoreSchema } from './facts.ts'
+import { holeAndLap, holesAndLaps, scoreSchema } from './facts.ts'
 import { gameMethods } from './game-methods.ts'
 import { limits } from './limits.ts'
 import { plainNotes } from './plain-notes.ts'
@@ -78,6 +78,8 @@ const game = z.strictObject({
   format: z.enum(formatNames),
   group: z.optional(groupId),
   sides: z.array(z.array(ballId).check(z.minLength(1))).check(z.minLength(1)),
+  from: z.optional(holeAndLap),
+  to: z.optional(holeAndLap),
   allowance: setting(gameMethods.allowancePercent),
   rounding: setting(gameMethods.rounding),
   nineHoleIndex: setting(gameMethods.nineHoleIndex),

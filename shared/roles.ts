@@ -36,6 +36,7 @@ export const rolesTable: Readonly<Record<FactKind, Row>> = {
   main: deskAlone,
   gameFormat: groupAndDesk,
   gameSides: groupAndDesk,
+  gameHoles: groupAndDesk,
   gameAllowance: groupAndDesk,
   gameRounding: groupAndDesk,
   gameNineHoleIndex: groupAndDesk,

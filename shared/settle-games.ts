@@ -31,6 +31,7 @@ const gameHead = {
   group: z.nullable(text),
   format: z.nullable(z.enum(formatNames)),
   sides: z.nullable(z.array(texts)),
+  over: z.nullable(z.strictObject({ from: z.nullable(hole), to: z.nullable(hole) })),
   settings: z.strictObject({
     allowance: z.nullable(gameMethods.allowancePercent),
     rounding: z.nullable(gameMethods.rounding),

@@ -2,6 +2,7 @@ import { own, rulesOfGolf, standard, trade, type Words } from './word.ts'
 
 /** How a result came about: the working behind a board. */
 export const boardWords = {
+  'board-over': own('holes {from} to {to}'),
   'board-hole-by-hole': own('Hole by hole'),
   'board-ties': own('How ties were split'),
   'tie-before': own('{first} before {second} by {step}: {one} to {other}'),

@@ -50,7 +50,7 @@ export const holeWords = {
   undo: own('Undo'),
   'undo-score': own('Undo {what}'),
   'held-burst': own('Several keys at once. Held: {list}. Put them in?'),
-  'held-other': own('Your group is on hole {current}. Put in for hole {hole}: {list}?'),
+  'held-other': own('Your group is on hole {now}. Put in for hole {hole}: {list}?'),
   'held-all-in': own('Every hole is written. Put in for hole {hole}: {list}?'),
   'held-yes': own('Put in'),
   'held-no': own('Leave out'),

@@ -1,8 +1,9 @@
-import { type Fraction, fraction } from '#core/values/fraction.ts'
+import { type Fraction, fraction, zero } from '#core/values/fraction.ts'
 import type { SoundGame } from './game-input.ts'
 import type { MatchLine, MatchSides } from './game-result.ts'
 import { matchLineOf } from './match-line.ts'
 import type { PartLine } from './parts-result.ts'
+import { isOutOfPlay } from './side-hole.ts'
 
 /** A part that two sides play as a match, without extra holes; `sharesOf` what its result gives the game's sides. */
 export function partMatch(
@@ -13,7 +14,10 @@ export function partMatch(
 ): PartLine {
   const match = matchLineOf(game, sides, { round: part.holes, extra: [], adjustment: 0, isPart: true })
   const result = resultOf(match)
-  return { ...part, match, up: holesUp(match), tallies: [], shares: result === null ? null : sharesOf(result) }
+  const shares = result === null ? null : sharesOf(result)
+  // Where none of its holes is played nobody has halved anything.
+  const isPlayed = part.holes.some(key => !isOutOfPlay(game, key))
+  return { ...part, match, up: holesUp(match), tallies: [], shares: isPlayed ? shares : sharesOf(0).map(() => zero) }
 }
 
 /** A point for the part, half each when it is level. */

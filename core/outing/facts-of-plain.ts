@@ -1,8 +1,10 @@
 import { roundFrom } from '#core/card/order-of-play.ts'
+import type { PlayedHole } from '#core/card/score.ts'
 import { must } from '#core/values/assert.ts'
 import type { GroupId } from '#core/values/ids.ts'
 import type { Handicap, HoleAndLap, Tee, TeeRatings } from './facts.ts'
 import { factsOfNotes } from './facts-of-notes.ts'
+import { gameHolesFacts } from './game-holes.ts'
 import { defaultGameMethods, gameFacts } from './game-settings.ts'
 import { scoreKey } from './keys.ts'
 import {
@@ -110,14 +112,19 @@ function orderOfPlain({ length, course }: PlainOuting, { start, order }: PlainGr
 }
 
 const gameOfPlain = (game: PlainGame): NewFact[] => {
-  return gameFacts({
+  const { id, group = null, from = null, to = null } = game
+  const over = from === null && to === null ? [] : gameHolesFacts({ game: id, group, from: atOf(from), to: atOf(to) })
+  const facts = gameFacts({
     id: game.id,
     group: game.group ?? null,
     format: game.format,
     sides: game.sides,
     methods: { ...defaultGameMethods(game.format, methodsNamed(game)), ...methodsNamed(game) },
   })
+  return [...facts, ...over]
 }
+
+const atOf = (pair: HoleAndLap | null): PlayedHole | null => pair && { hole: pair[0], lap: pair[1] }
 
 function scoreFacts(file: PlainOuting): NewFact[] {
   return (file.scores ?? []).flatMap(row => {

@@ -127,6 +127,8 @@ export interface FactValues {
   readonly gameFormat: FormatName
   /** Sides of balls, in the order they are shown. */
   readonly gameSides: readonly (readonly BallId[])[]
+  /** The holes a game is played over, in order of play; null from the first, and to the last with any extra hole. */
+  readonly gameHoles: { readonly from: HoleAndLap | null; readonly to: HoleAndLap | null }
   readonly gameAllowance: number
   readonly gameRounding: AllowanceRounding
   readonly gameNineHoleIndex: HalfIndexMethod

@@ -27,6 +27,12 @@ export function gamesOf(reading: Reading): Game[] {
   for (const [name, kind] of methodKinds) {
     change(kind, (game, value) => ({ ...game, methods: { ...game.methods, [name]: value } }))
   }
+  for (const { parts, value } of reading.rows('gameHoles')) {
+    const name = `${parts.group ?? ''}/${parts.game}`
+    const game = games.get(name)
+    // Of a game that was taken away nothing is left to play.
+    if (game !== undefined) games.set(name, { ...game, holes: value })
+  }
   return tellApart([...games.values()]).sort((a, b) => (a.id < b.id ? -1 : 1))
 }
 
@@ -35,6 +41,7 @@ const emptyGame = (id: GameId, group: GroupId | null): Draft => ({
   group,
   format: null,
   sides: null,
+  holes: null,
   methods: noMethods,
 })
 

@@ -24,6 +24,7 @@ export const keyPatterns: Readonly<Record<FactKind, readonly string[]>> = {
   main: ['main'],
   gameFormat: ['game/:game/format', 'g/:group/game/:game/format'],
   gameSides: ['game/:game/sides', 'g/:group/game/:game/sides'],
+  gameHoles: ['game/:game/holes', 'g/:group/game/:game/holes'],
   gameAllowance: ['game/:game/allowance', 'g/:group/game/:game/allowance'],
   gameRounding: ['game/:game/rounding', 'g/:group/game/:game/rounding'],
   gameNineHoleIndex: ['game/:game/nine-hole-index', 'g/:group/game/:game/nine-hole-index'],

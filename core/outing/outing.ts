@@ -84,6 +84,8 @@ export interface Game {
   readonly group: GroupId | null
   readonly format: FormatName | null
   readonly sides: readonly (readonly BallId[])[] | null
+  /** Null where it is played over the whole round. */
+  readonly holes: FactValues['gameHoles'] | null
   readonly methods: GameMethods
 }
 

@@ -156,6 +156,11 @@ function faultsOfGames(file: PlainOuting, { balls, groups, games }: Names): Plai
     ...(game.group === undefined || groups.has(game.group)
       ? []
       : [{ path: `games[${at}].group`, code: 'unknown group' as const }]),
+    ...(['from', 'to'] as const).flatMap(end =>
+      (game[end]?.[0] ?? 1) > file.course.holes.length
+        ? [{ path: `games[${at}].${end}[0]`, code: 'no such hole' as const }]
+        : [],
+    ),
     ...game.sides.flatMap((side, row) =>
       faultsAt(
         side,

@@ -100,6 +100,9 @@ export interface PlainGame {
   /** The group whose own game it is; a game of the whole outing when left out. */
   readonly group?: GroupId | undefined
   readonly sides: readonly (readonly BallId[])[]
+  /** The first and the last hole, in order of play; the whole round when left out. */
+  readonly from?: HoleAndLap | undefined
+  readonly to?: HoleAndLap | undefined
   readonly allowance?: Named<'allowancePercent'>
   readonly rounding?: Named<'rounding'>
   readonly nineHoleIndex?: Named<'nineHoleIndex'>

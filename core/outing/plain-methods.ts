@@ -18,7 +18,16 @@ export function namedMethods(format: FormatName, methods: GameMethods): Partial<
 
 /** The methods that a game of the file names. */
 export function methodsNamed(game: PlainGame): Partial<GameMethods> {
-  const { id: _id, format: _format, group: _group, sides: _sides, allowance: allowancePercent, ...methods } = game
+  const {
+    id: _id,
+    format: _format,
+    group: _group,
+    sides: _sides,
+    from: _from,
+    to: _to,
+    allowance: allowancePercent,
+    ...methods
+  } = game
   const named: { readonly [K in GameSetting]?: GameMethods[K] | undefined } = { allowancePercent, ...methods }
   return Object.fromEntries(Object.entries(named).filter(([, value]) => value !== undefined))
 }

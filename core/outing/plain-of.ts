@@ -122,6 +122,8 @@ function plainGame(game: Game): PlainGame[] {
     format: game.format,
     sides: game.sides,
     ...(game.group === null ? {} : { group: game.group }),
+    ...(game.holes?.from ? { from: game.holes.from } : {}),
+    ...(game.holes?.to ? { to: game.holes.to } : {}),
     ...namedMethods(game.format, game.methods),
   }
   return [plain]

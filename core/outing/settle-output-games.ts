@@ -37,6 +37,8 @@ export interface SettledGameHead {
   readonly group: string | null
   readonly format: FormatName | null
   readonly sides: readonly (readonly string[])[] | null
+  /** The first and the last hole of a game that is not played over the whole round. */
+  readonly over: { readonly from: SettledHole | null; readonly to: SettledHole | null } | null
   readonly settings: Omit<GameMethods, 'allowancePercent'> & { readonly allowance: number | null }
 }
 

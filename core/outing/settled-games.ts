@@ -16,7 +16,7 @@ import type {
 import { settledMatch } from './settled-match.ts'
 import { settledParts } from './settled-parts.ts'
 import { settledShares } from './settled-shares.ts'
-import { namesOf, settledHole, sideHole } from './settled-side.ts'
+import { namesOf, settledAt, settledHole, sideHole } from './settled-side.ts'
 
 /** Every game with its settings and what it comes to. */
 export const settledGames = (outing: Outing, results: Results): SettledGame[] =>
@@ -64,6 +64,7 @@ const headOf = (game: Game): SettledGameHead => ({
   group: game.group,
   format: game.format,
   sides: game.sides,
+  over: game.holes && { from: settledAt(game.holes.from), to: settledAt(game.holes.to) },
   settings: {
     allowance: game.methods.allowancePercent,
     rounding: game.methods.rounding,

@@ -1,6 +1,7 @@
 import type { HoleKey } from '#core/card/score.ts'
 import type { SideHole } from '#core/formats/game-result.ts'
 import type { BallId } from '#core/values/ids.ts'
+import type { HoleAndLap } from './facts.ts'
 import type { Outing } from './outing.ts'
 import type { SettledHole, SettledSideHole } from './settle-output-games.ts'
 
@@ -9,6 +10,8 @@ export function settledHole(key: HoleKey): SettledHole {
   const [hole = 0, lap = 0] = key.split('/').map(Number)
   return { hole, lap }
 }
+
+export const settledAt = (at: HoleAndLap | null): SettledHole | null => at && { hole: at[0], lap: at[1] }
 
 export const sideHole = (side: SideHole): SettledSideHole => ({
   kind: side.kind,

@@ -211,6 +211,39 @@ test('targets and a cue of one’s own: set before the first tee, read at the re
   await server.stop()
 })
 
+test('partners change on the way: one match ends where it stands, the next begins, no score moves', async ({
+  browser,
+}) => {
+  const server = await startServer()
+  const phone = await openPhone(browser, 'Alder')
+  const { page } = phone
+  await page.goto(server.url)
+  await startOuting(page, fourBallAndPoints)
+  for (const hole of [1, 2, 3]) {
+    await goToHole(page, hole)
+    await scoreHole(page, hole)
+  }
+  await page.getByRole('button', { name: 'More on this hole' }).click()
+  const section = page.getByRole('region', { name: 'Games from here on' })
+  await section.getByRole('radio', { name: 'Four-ball match' }).check({ force: true })
+  await section.getByRole('radio', { name: 'Alder & Birch v Cedar & Rowan' }).check({ force: true })
+  await section.getByRole('button', { name: 'Change sides from hole 4' }).click()
+  await section.getByRole('button', { name: 'Change sides', exact: true }).click()
+  await goToHole(page, 4)
+  await scoreHole(page, 4)
+  await openTab(page, 'Board')
+  const [first, second] = [0, 1].map(place => page.getByRole('region', { name: 'Four-ball match' }).nth(place))
+  await expect(page.getByRole('region', { name: 'Four-ball match' })).toHaveCount(2)
+  const boards = await Promise.all([first, second].map(each => each?.innerText()))
+  expect(boards.filter(text => text?.includes('holes 1 to 3'))).toHaveLength(1)
+  const begun = boards.find(text => text?.includes('holes 4 to 18'))
+  expect(begun).toContain('Alder & Birch')
+  expect(begun).toContain('14 to play')
+  expect(await seriousFaults(page)).toEqual([])
+  noComplaints([phone])
+  await server.stop()
+})
+
 test('one hole by keyboard alone', async ({ browser }) => {
   const server = await startServer()
   const phone = await openPhone(browser, 'Alder')

@@ -31,11 +31,22 @@ export function GameOnBoard({ outing, results, game }: Props) {
       <h2 className="board-title">
         {title}
         {hasAllowance && <small>{say('board-allowance', { percent: allowancePercent ?? 0 })}</small>}
+        {game.holes && <small>{overWords(outing, game)}</small>}
         <small className="unit">{unit}</small>
       </h2>
       {result && <Lines outing={outing} results={results} game={game} result={result} />}
     </section>
   )
+}
+
+/** "holes 10 to 18", by the order of play of the game's first group. */
+function overWords(outing: Outing, { sides, holes }: Game): string {
+  const ball = outing.balls.get(sides?.flat()[0] ?? ('' as never))
+  const round = outing.groups.get(ball?.group ?? ('' as never))?.round ?? []
+  return say('board-over', {
+    from: holes?.from?.[0] ?? round[0]?.hole ?? 1,
+    to: holes?.to?.[0] ?? round.at(-1)?.hole ?? outing.length,
+  })
 }
 
 /** What the figures on the right are. */

@@ -16,7 +16,10 @@ export function lineNotes(
   { side, notes, penalty, drives, withdrawn, disqualified }: TotalLine,
 ): string[] {
   const name = sideName(outing, side)
-  const ofHoles = [...notes].map(([key, found]) => {
+  const ofHoles = [...notes].flatMap(([key, all]) => {
+    // A hole outside the game's own is no news.
+    const found = all.filter(({ code }) => code !== 'out-of-play' || outing.notes.holesOut.has(key))
+    if (found.length === 0) return []
     const why = found.map(({ code, ball }) =>
       say(`note-code-${code}`, { player: sideName(outing, ball ? [ball] : side) }),
     )

@@ -20,7 +20,8 @@ export const matchHoleWords = (outing: Outing, { sides, holes }: MatchLine): rea
 
 function whatWords(outing: Outing, sides: MatchLine['sides'], { key, result, reason }: MatchHoleLine): string | null {
   const hole = key.split('/')[0] ?? ''
-  if (result === null) return reason === 'out-of-play' ? say('hole-gone', { hole }) : null
+  if (result === null)
+    return reason === 'out-of-play' && outing.notes.holesOut.has(key) ? say('hole-gone', { hole }) : null
   if (typeof result === 'object') return say('hole-two', { hole })
   if (result === 0) return say('hole-halved', { hole })
   return say('hole-to', { hole, side: sideName(outing, sides[result === 1 ? 0 : 1]) })

@@ -36,7 +36,7 @@ export function HeldScores({ guard: { held, reason }, outing, inPlay, onAnswer }
   const question =
     reason === 'burst'
       ? say('held-burst', { list })
-      : say(inPlay === null ? 'held-all-in' : 'held-other', { list, hole: first.hole, current: inPlay ?? '' })
+      : say(inPlay === null ? 'held-all-in' : 'held-other', { list, hole: first.hole, now: inPlay ?? '' })
   return (
     <div ref={box} className="held" role="alertdialog" aria-labelledby={id} tabIndex={-1}>
       <p id={id}>{question}</p>

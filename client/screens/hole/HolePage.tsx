@@ -51,7 +51,8 @@ export function HolePage({ log, outing, results, group, at }: Props) {
   const shown = whose.ball ?? group.balls[0]
   const canScore = me?.role === 'desk' || me?.role === 'scorer'
   const stands = standsOf(outing, results, group.balls, holeKey(at))
-  const first = stands.find(({ match }) => match !== null)
+  // A match that goes on comes before one that is over.
+  const first = stands.find(({ match }) => match?.state.result === null) ?? stands.find(({ match }) => match !== null)
   const level = levelAtEnd(results, group, at)
   const honour = honourOf(outing, results, group, at)
   const { guard, put, answer } = useScoreGuard(

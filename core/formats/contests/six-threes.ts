@@ -45,7 +45,9 @@ function againstPar(game: SoundGame): SoundGame {
 
 function threeOf(game: SoundGame, number: number, holes: readonly HoleKey[]): PartLine {
   const tallies = game.sides.map(side => tallyOf(game, side, holes))
-  return { name: 'three', number, holes, by: null, match: null, up: 0, tallies, shares: sharesOf(tallies) }
+  const isPlayed = holes.some(key => !isOutOfPlay(game, key))
+  const shares = isPlayed ? sharesOf(tallies) : tallies.map(() => zero)
+  return { name: 'three', number, holes, by: null, match: null, up: 0, tallies, shares }
 }
 
 function tallyOf(game: SoundGame, side: readonly BallId[], holes: readonly HoleKey[]): PartTally {

@@ -73,6 +73,7 @@ export const factExamples: Readonly<Record<FactKind, FactExample>> = {
   score: { key: 'g/a/score/birch/1/1/card', values: [4, 'picked-up'] },
   main: { key: 'main', values: ['match'] },
   gameFormat: { key: 'game/match/format', values: ['stroke-play-net'] },
+  gameHoles: { key: 'game/match/holes', values: [{ from: [10, 1], to: null }] },
   gameSides: { key: 'game/match/sides', values: [[['birch']]] },
   gameAllowance: { key: 'game/match/allowance', values: [95] },
   gameRounding: { key: 'game/match/rounding', values: ['course-handicap-unrounded'] },

@@ -6,6 +6,7 @@ import { say } from '../../../words/say.ts'
 import { Absences } from './Absences.tsx'
 import { Drives } from './Drives.tsx'
 import { ExtraHoles } from './ExtraHoles.tsx'
+import { GamesFromHere } from './GamesFromHere.tsx'
 import { HoleOut } from './HoleOut.tsx'
 import { LikelyScores } from './LikelyScores.tsx'
 import { MatchMore } from './MatchMore.tsx'
@@ -39,6 +40,7 @@ export function MoreOnHole(props: MoreProps) {
       <LikelyScores {...props} />
       <Drives {...props} />
       <ExtraHoles {...props} />
+      <GamesFromHere {...props} />
       <Absences {...props} />
       {isDesk && <HoleOut key={`${props.at.hole}/${props.at.lap}`} {...props} />}
     </div>
