@@ -88,6 +88,7 @@ export const noteWords = {
   'history-no-gameHoles': own('{who} let {game} be played over the whole round'),
   'from-here-title': own('Games from here on'),
   'from-here-hint': own('What is written stays. A game keeps the holes it has had.'),
+  'from-here-game': own('Game to stop or change'),
   'from-here-stop': own('Stop {game} after hole {hole}'),
   'from-here-stop-sure': own('Stop it'),
   'from-here-stop-warning': own('{game} ends with hole {hole}, as it stands there.'),

@@ -33,7 +33,7 @@ export function GamesFromHere(props: MoreProps) {
       <h2>{say('from-here-title')}</h2>
       <p className="quiet">{say('from-here-hint')}</p>
       <Choice
-        label={say('note-game')}
+        label={say('from-here-game')}
         value={shown.id}
         options={games.map(({ id, format }) => ({ value: id, text: gameTitle(format) }))}
         onValue={value => setChosen(value as GameId)}
