@@ -156,8 +156,8 @@ function faultsOfGames(file: PlainOuting, { balls, groups, games }: Names): Plai
     ...(game.group === undefined || groups.has(game.group)
       ? []
       : [{ path: `games[${at}].group`, code: 'unknown group' as const }]),
-    ...(['from', 'to'] as const).flatMap(end =>
-      (game[end]?.[0] ?? 1) > file.course.holes.length
+    ...Object.entries({ from: game.from, to: game.to }).flatMap(([end, pair]) =>
+      (pair?.[0] ?? 1) > file.course.holes.length
         ? [{ path: `games[${at}].${end}[0]`, code: 'no such hole' as const }]
         : [],
     ),
