@@ -106,3 +106,52 @@ test('on the 5th a misprinted index, a par, a handicap, a name and a tee are men
   noComplaints([alder])
   await server.stop()
 })
+
+/** Everything behind a tap is in sight. */
+const openAll = (page: Page): Promise<void> =>
+  page.locator('main details').evaluateAll(all => {
+    for (const each of all as HTMLDetailsElement[]) each.open = true
+  })
+
+for (const colorScheme of ['light', 'dark'] as const) {
+  test(`first tee, mending and groups are free of serious accessibility faults in every state, ${colorScheme}`, async ({
+    browser,
+  }) => {
+    const server = await startServer()
+    const alder = await openPhone(browser, 'Alder')
+    const { page } = alder
+    await page.emulateMedia({ colorScheme })
+    await page.goto(server.url)
+    await startOuting(page, fourBallAndPoints)
+    await openMend(page)
+    await openAll(page)
+    await page.getByRole('button', { name: 'Show the codes' }).click()
+    await expect(page.getByRole('img', { name: /^Code 1/ })).toBeVisible()
+    expect(['mend', await seriousFaults(page)]).toEqual(['mend', []])
+    await page.goto(`${server.url}/#/`)
+    await page.getByRole('button', { name: 'Play again: Quillmoor' }).click()
+    await expect(page.getByText('Quillmoor, 18 holes, par 72')).toBeVisible()
+    await openAll(page)
+    await page.getByRole('textbox', { name: 'One player a line' }).fill('Elm 3\nFir 18\nHazel 9\nOak 5')
+    await page.getByRole('button', { name: 'Add 4 players' }).click()
+    // The match of four is one of eight now, its sides by hand.
+    await page.getByText('Four-ball match sides', { exact: true }).click()
+    await page.getByRole('combobox', { name: 'Oak' }).selectOption('side 1')
+    await page.getByRole('button', { name: 'Start the outing' }).click()
+    await expect(page.getByText('Four-ball match: these sides cannot play it.').first()).toBeVisible()
+    expect(['start', await seriousFaults(page)]).toEqual(['start', []])
+    await page.getByRole('combobox', { name: 'Alder', exact: true }).selectOption('not in this game')
+    await page.getByRole('button', { name: 'Start the outing' }).click()
+    await openTab(page, 'Board')
+    await expect(page.getByRole('region', { name: 'Four-ball match' })).toContainText('Birch & Oak')
+    expect(['board', await seriousFaults(page)]).toEqual(['board', []])
+    await page.getByRole('link', { name: 'Groups and players' }).click()
+    await page.getByRole('button', { name: 'Throw balls for groups' }).click()
+    await page.getByRole('textbox', { name: 'One player a line' }).fill('Alder 3')
+    await page.getByRole('button', { name: 'Add one player' }).click()
+    await expect(page.getByText(/the same name stands twice/)).toBeVisible()
+    expect(['groups', await seriousFaults(page)]).toEqual(['groups', []])
+    noComplaints([alder])
+    await server.stop()
+  })
+}

@@ -37,7 +37,7 @@ export function AddPlayers({ outing }: { readonly outing: Outing }) {
     <section className="section" aria-label={say('groups-add-title')}>
       <h2>{say('groups-add-title')}</h2>
       <Select label={say('groups-to')} value={target} options={targets} onValue={value => setChosen(value as Target)} />
-      {!outing.groups.has(target as never) && (
+      {(target === 'thrown' || target === 'new') && (
         <Select
           label={say('groups-start')}
           value={String(startHole)}
@@ -67,12 +67,7 @@ export function AddPlayers({ outing }: { readonly outing: Outing }) {
           </ul>
         )}
       </div>
-      <PasteNames
-        tees={[...outing.tees].map(([id, { name }]) => ({ id, name }))}
-        isWorking={isWorking}
-        addWords={n => say('groups-add-n', { n })}
-        onAdd={add}
-      />
+      <PasteNames tees={[...outing.tees].map(([id, { name }]) => ({ id, name }))} isWorking={isWorking} onAdd={add} />
     </section>
   )
 }

@@ -8,14 +8,12 @@ import { kindPasted, parseNames } from './names-pasted.ts'
 interface Props {
   readonly tees: readonly { readonly id: string; readonly name: string }[]
   readonly isWorking?: boolean
-  /** What stands on the button, for so many. */
-  readonly addWords: (n: number) => string
   /** False keeps what was pasted, to be put right. */
   readonly onAdd: (players: readonly Omit<PlayerDraft, 'id'>[]) => boolean
 }
 
 /** Many people at once, one a line with the figure behind the name. */
-export function PasteNames({ tees, isWorking = false, addWords, onAdd }: Props) {
+export function PasteNames({ tees, isWorking = false, onAdd }: Props) {
   const [text, setText] = useState('')
   const [chosen, setChosen] = useState<HandicapKind | null>(null)
   const [tee, setTee] = useState(tees[0]?.id ?? '')
@@ -65,3 +63,5 @@ export function PasteNames({ tees, isWorking = false, addWords, onAdd }: Props) 
     </>
   )
 }
+
+const addWords = (n: number): string => (n > 1 ? say('add-n', { n }) : say(n === 1 ? 'add-1' : 'add-0'))

@@ -53,7 +53,7 @@ export function PlayersSection({ draft, change, faultAt }: SectionProps) {
       <details>
         <summary>{say('paste-title')}</summary>
         <div className="stack">
-          <PasteNames tees={draft.tees} addWords={n => say('start-add-n', { n })} onAdd={addAll} />
+          <PasteNames tees={draft.tees} onAdd={addAll} />
         </div>
       </details>
     </section>
