@@ -1,4 +1,5 @@
 import { createHash, randomBytes } from 'node:crypto'
+import { setTimeout as wait } from 'node:timers/promises'
 import type { Clock } from '#client/sync/clock.ts'
 import { createEngine, type Engine, type Inventions } from '#client/sync/engine.ts'
 import type { InviteSecret, LogRecord } from '#client/sync/log-store.ts'
@@ -51,7 +52,13 @@ export async function startDemo(server: string, name: string): Promise<Founder> 
   const facts = [...factsOfPlain(demoOuting), keyFact(phone.engine, null), inviteFact(invite, grant)]
   await write(phone.engine, 'outing started', facts)
   phone.engine.connect()
+  await whenOnServer(phone)
   return { ...phone, server, log, invite, watchLink: `${server}/#/join/${log}/${invite.id}/${invite.secret}` }
+}
+
+/** An invite is of use once the server holds it. */
+export async function whenOnServer({ engine }: DemoPhone): Promise<void> {
+  while (engine.foot().waiting > 0) await wait(50)
 }
 
 /** Another phone that followed the invite; it catches up by itself. */

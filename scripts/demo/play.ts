@@ -8,7 +8,7 @@ import { settledOf } from '#core/outing/settled.ts'
 import type { BallId, GroupId } from '#core/values/ids.ts'
 import { isKnownValue } from '#shared/facts.ts'
 import { demoPlayers } from './field.ts'
-import { type DemoPhone, write } from './phone.ts'
+import { type DemoPhone, whenOnServer, write } from './phone.ts'
 
 export interface Pace {
   readonly paceS: number
@@ -22,7 +22,7 @@ export async function playRound(phones: readonly DemoPhone[], { paceS, say }: Pa
       await wait(paceS * 1000)
       await putIn(phone, place, hole)
     }
-    await whenAllOnServer(phones)
+    for (const phone of phones) await whenOnServer(phone)
     say(`Hole ${hole}: ${demoPlayers.map(({ name }, place) => `${name} ${wordOf(scoreOf(place, hole))}`).join(', ')}`)
     if (hole % 3 === 0) for (const line of boardOf(phones[0])) say(line)
   }
@@ -39,10 +39,6 @@ async function putIn({ engine }: DemoPhone, place: number, hole: number): Promis
   const ball = (demoPlayers[place]?.name.toLowerCase() ?? '') as BallId
   const at = { group: 'four' as GroupId, ball, hole, lap: 1, record: 'card' } as const
   await write(engine, 'score entered', [scoreFact({ ...at, score: scoreOf(place, hole) })], 'four')
-}
-
-async function whenAllOnServer(phones: readonly DemoPhone[]): Promise<void> {
-  while (phones.some(({ engine }) => engine.foot().waiting > 0)) await wait(50)
 }
 
 /** What every phone's board says, by the first phone. */
