@@ -2,13 +2,12 @@ import { createHash, randomBytes } from 'node:crypto'
 import { setTimeout as wait } from 'node:timers/promises'
 import type { Clock } from '#client/sync/clock.ts'
 import { createEngine, type Engine, type Inventions } from '#client/sync/engine.ts'
+import { factOfInvite, factOfKey, freshLog } from '#client/sync/fresh-log.ts'
 import type { InviteSecret, LogRecord } from '#client/sync/log-store.ts'
 import { createMemoryStore } from '#client/sync/memory-store.ts'
 import { createSocketLink } from '#client/sync/socket-link.ts'
 import { factsReplacing, type NewFact } from '#core/outing/acts.ts'
-import type { Grant } from '#core/outing/facts.ts'
 import { factsOfPlain } from '#core/outing/facts-of-plain.ts'
-import { makeKey } from '#core/outing/keys.ts'
 import type { DeviceId, InviteId, LogId } from '#core/values/ids.ts'
 import { demoOuting } from './field.ts'
 
@@ -47,9 +46,14 @@ const clock: Clock = {
 export async function startDemo(server: string, name: string): Promise<Founder> {
   const log = createId() as LogId
   const invite: InviteSecret = { id: createId() as InviteId, secret: inventions.secret() }
-  const phone = createPhone(server, recordOf(log, name, null), name)
+  const record = freshLog(inventions, log, name, Date.now())
+  const phone = createPhone(server, record, name)
   const grant = { role: 'desk', group: null, label: 'Desk' } as const
-  const facts = [...factsOfPlain(demoOuting), keyFact(phone.engine, null), inviteFact(invite, grant)]
+  const facts = [
+    ...factsOfPlain(demoOuting),
+    factOfKey(inventions, record, { role: 'desk', group: null, invite: null }),
+    factOfInvite(inventions, invite, grant),
+  ]
   await write(phone.engine, 'outing started', facts)
   phone.engine.connect()
   await whenOnServer(phone)
@@ -63,8 +67,10 @@ export async function whenOnServer({ engine }: DemoPhone): Promise<void> {
 
 /** Another phone that followed the invite; it catches up by itself. */
 export function joinDemo({ server, log, invite }: Founder, name: string): DemoPhone {
-  const phone = createPhone(server, recordOf(log, name, invite), name)
-  void write(phone.engine, 'phone joined', [keyFact(phone.engine, invite.id)])
+  const record = { ...freshLog(inventions, log, name, Date.now()), invite }
+  const phone = createPhone(server, record, name)
+  const key = factOfKey(inventions, record, { role: 'desk', group: null, invite: invite.id })
+  void write(phone.engine, 'phone joined', [key])
   phone.engine.connect()
   return phone
 }
@@ -85,33 +91,3 @@ function createPhone(server: string, record: LogRecord, name: string): DemoPhone
 /** Writes one act; each fact replaces what is seen under its key. */
 export const write = (engine: Engine, act: string, facts: readonly NewFact[], scope: 'four' | null = null) =>
   engine.write(({ state }) => ({ scope: scope as never, act, facts: factsReplacing(state, facts) }))
-
-function keyFact(engine: Engine, invite: InviteId | null): NewFact {
-  const { device, key, label } = engine.holding().record
-  return {
-    key: makeKey('key', { device }),
-    value: { role: 'desk', group: null, label, invite, hash: inventions.hash(key) },
-  }
-}
-
-const inviteFact = ({ id, secret }: InviteSecret, grant: Omit<Grant, 'hash'>): NewFact => ({
-  key: makeKey('invite', { invite: id }),
-  value: { ...grant, hash: inventions.hash(secret) },
-})
-
-const recordOf = (log: LogId, label: string, invite: InviteSecret | null): LogRecord => ({
-  log,
-  device: inventions.device(),
-  nextN: 1,
-  nextPlace: 1,
-  key: inventions.secret(),
-  label,
-  invite,
-  invites: [],
-  era: null,
-  feeds: [],
-  title: null,
-  day: null,
-  courseName: null,
-  at: Date.now(),
-})
