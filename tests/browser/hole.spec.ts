@@ -12,8 +12,8 @@ import {
   tapKey,
   tapScore,
 } from './kit/golfer.ts'
-import { noComplaints, openPhone } from './kit/round.ts'
-import { startServer } from './kit/server.ts'
+import { noComplaints } from './kit/round.ts'
+import { openServed } from './kit/served.ts'
 
 /** Counts every click that reaches the page. */
 async function countTaps(page: Page): Promise<() => Promise<number>> {
@@ -46,10 +46,7 @@ async function walk(page: Page): Promise<void> {
 }
 
 test('nine holes for four take at most 1.15 taps a score, a correction at most three', async ({ browser }) => {
-  const server = await startServer()
-  const phone = await openPhone(browser, 'Alder')
-  const { page } = phone
-  await page.goto(server.url)
+  const { server, phone, page } = await openServed(browser)
   await startOuting(page, fourBallAndPoints)
   const taps = await countTaps(page)
   for (let hole = 1; hole <= 9; hole++) {
@@ -79,10 +76,7 @@ test('nine holes for four take at most 1.15 taps a score, a correction at most t
 test('a wet pocket scores nothing: another hole is asked about, a burst is held, a lock is one button', async ({
   browser,
 }) => {
-  const server = await startServer()
-  const phone = await openPhone(browser, 'Alder')
-  const { page } = phone
-  await page.goto(server.url)
+  const { server, phone, page } = await openServed(browser)
   await startOuting(page, fourBallAndPoints)
   for (const hole of [1, 2]) {
     await goToHole(page, hole)
@@ -163,10 +157,7 @@ test('a wet pocket scores nothing: another hole is asked about, a burst is held,
 test('targets and a cue of one’s own: set before the first tee, read at the reset, kept on this phone', async ({
   browser,
 }) => {
-  const server = await startServer()
-  const phone = await openPhone(browser, 'Alder')
-  const { page } = phone
-  await page.goto(server.url)
+  const { server, phone, page } = await openServed(browser)
   await startOuting(page, fourBallAndPoints)
   await test.step('proposed from the level, moved by a stroke', async () => {
     await page.getByRole('link', { name: 'Your six targets' }).click()
@@ -214,10 +205,7 @@ test('targets and a cue of one’s own: set before the first tee, read at the re
 test('partners change on the way: one match ends where it stands, the next begins, no score moves', async ({
   browser,
 }) => {
-  const server = await startServer()
-  const phone = await openPhone(browser, 'Alder')
-  const { page } = phone
-  await page.goto(server.url)
+  const { server, phone, page } = await openServed(browser)
   await startOuting(page, fourBallAndPoints)
   for (const hole of [1, 2, 3]) {
     await goToHole(page, hole)
@@ -244,10 +232,7 @@ test('partners change on the way: one match ends where it stands, the next begin
 })
 
 test('one hole by keyboard alone', async ({ browser }) => {
-  const server = await startServer()
-  const phone = await openPhone(browser, 'Alder')
-  const { page } = phone
-  await page.goto(server.url)
+  const { server, phone, page } = await openServed(browser)
   await startOuting(page, fourBallAndPoints)
   const wanted = fourPlayers.map(({ name, strokes }) => `${name} ${strokes[0]}`)
   for (const name of wanted) {

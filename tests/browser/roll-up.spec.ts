@@ -4,7 +4,7 @@ import { settleDownload } from './kit/agree.ts'
 import { seriousFaults } from './kit/axe.ts'
 import { goToHole, openTab, startOuting, tapScore, whenOnServer } from './kit/golfer.ts'
 import { noComplaints, openPhone } from './kit/round.ts'
-import { startServer } from './kit/server.ts'
+import { openServed } from './kit/served.ts'
 
 const comers = [
   ['Birch', 7],
@@ -42,10 +42,7 @@ async function scoreHole(page: Page, players: readonly string[], hole: number): 
 test('a roll-up of eleven: balls thrown, two groups score alone on phones of their own, one board across', async ({
   browser,
 }) => {
-  const server = await startServer()
-  const phone = await openPhone(browser, 'Alder')
-  const { page } = phone
-  await page.goto(server.url)
+  const { server, phone, page } = await openServed(browser)
   await startOuting(page, { players: [alder, { ...alder, name: 'Rowan', courseHandicap: 11 }], games: ['Stableford'] })
   await openTab(page, 'Board')
   await page.getByRole('link', { name: 'Groups and players' }).click()
@@ -120,10 +117,7 @@ test('a roll-up of eleven: balls thrown, two groups score alone on phones of the
 })
 
 test('sixteen are pasted at the start, the balls are thrown, and the page stays quick', async ({ browser }) => {
-  const server = await startServer()
-  const phone = await openPhone(browser, 'Alder')
-  const { page } = phone
-  await page.goto(server.url)
+  const { server, phone, page } = await openServed(browser)
   await page.getByRole('link', { name: 'Start an outing' }).click()
   await page.getByRole('textbox', { name: 'Course name' }).fill(quillmoor.name)
   await page.getByRole('button', { name: 'Fill the rest in order' }).click()
