@@ -83,6 +83,12 @@ test('a roll-up of eleven: balls thrown, two groups score alone on phones of the
   await expect(page.getByRole('button', { name: new RegExp(`^${theirs[0]} `) })).toHaveCount(0)
   for (const each of [page, second.page]) await whenOnServer(each)
 
+  // What the other group put in comes in batches; the file has what this phone holds.
+  await openTab(page, 'Board')
+  for (const name of [...ours, ...theirs]) {
+    const line = page.getByRole('region', { name: 'Stableford' }).getByRole('listitem').filter({ hasText: name })
+    await expect(line).toContainText('through 2')
+  }
   const settled = await settleDownload(page, 'whole')
   const points = settled.games.find(({ id }) => id === 'stableford')
   if (points?.kind !== 'total') throw new Error('there are points')
