@@ -42,6 +42,19 @@ export function resultOf<K extends GameResult['kind']>(kind: K, game: PlayedGame
   return result as ResultOf<K>
 }
 
+/** A side's net score on a hole off no strokes, of so many balls that count; null where too few were holed. */
+export function sideNetOf(nets: readonly HoleScore[], count: number): number | null {
+  const side = nets.map((_, place) => `ball-${place}`)
+  const { lines } = resultOf('total', {
+    format: 'best-balls-stroke-play',
+    sides: [side],
+    scores: Object.fromEntries(side.map((id, place) => [id, [nets[place] ?? null]])),
+    methods: { countingBalls: [count] },
+  })
+  const found = lines[0]?.byHole.get(hole(1))
+  return found?.kind === 'value' ? found.value : null
+}
+
 export const ball = (id: string): BallId => id as BallId
 
 export const hole = (number: number, lap = 1): HoleKey => holeKey({ hole: number, lap })

@@ -1,14 +1,13 @@
 import * as z from 'zod/mini'
-import { bestScores } from '#core/formats/counting-scores.ts'
 import { foursomesTeePlayer, teeHoles } from '#core/formats/foursomes-tee.ts'
 import type { KnownNet } from '#core/formats/known-net.ts'
 import { ruleOnUnfinishedSide } from '#core/formats/rulings/unfinished-side.ts'
 import { sixHolePairs, sixHoleTotals } from '#core/formats/six-hole-partners.ts'
 import { skinsOf } from '#core/formats/skins.ts'
 import { splitPoints } from '#core/formats/split-points.ts'
-import { threePartMatch } from '#core/formats/three-part-match.ts'
 import { must } from '#core/values/assert.ts'
-import { toNumber } from '#core/values/fraction.ts'
+import { type Fraction, toNumber } from '#core/values/fraction.ts'
+import { resultOf, sideNetOf } from '#tests/kit/played-game.ts'
 import { type Calculations, calculation } from './calculation.ts'
 import { unfinishedSideCodes } from './published-codes.ts'
 import { hole, score, whole } from './published-inputs.ts'
@@ -25,6 +24,16 @@ const fourBallPartner = z.object({ gross: score, strokes: whole })
 const netOf = ({ gross, strokes }: z.output<typeof fourBallPartner>): KnownNet =>
   gross === null ? 'picked-up' : gross - strokes
 
+/** The game itself, by scores that make the holes so. */
+const nassauOf = (holes: readonly (1 | 0 | -1)[]) =>
+  resultOf('parts', {
+    format: 'nassau',
+    sides: [['a'], ['b']],
+    scores: { a: holes.map(won => 5 - won), b: holes.map(() => 5) },
+  })
+
+const firstShare = (shares: readonly Fraction[] | null): Fraction => must(shares?.[0], 'a part that is over is shared')
+
 const ninePoints = (nets: readonly KnownNet[]): number[] => splitPoints(nets, 'nine-points').map(toNumber)
 
 const fourNames = z.array(z.string()).check(z.length(4))
@@ -36,7 +45,7 @@ export const gameOps: Calculations = [
     calculation(
       z.object({ form: z.enum(['match', 'stroke']), partner_a: fourBallPartner, partner_b: fourBallPartner }),
       ({ form, partner_a, partner_b }) => {
-        const sideNet = bestScores([netOf(partner_a), netOf(partner_b)], 1)
+        const sideNet = sideNetOf([netOf(partner_a), netOf(partner_b)], 1)
         const ruling = ruleOnUnfinishedSide(form === 'match' ? 'match' : 'stroke-play')
         return { side_net: sideNet, ruling: sideNet === null ? unfinishedSideCodes[ruling] : null }
       },
@@ -46,7 +55,7 @@ export const gameOps: Calculations = [
     'best_n_of_4_hole',
     calculation(
       z.object({ net_scores: z.array(net).check(z.length(4)), count: z.int().check(z.gte(1), z.lte(4)) }),
-      ({ net_scores, count }) => ({ team_score: bestScores(net_scores, count) }),
+      ({ net_scores, count }) => ({ team_score: sideNetOf(net_scores, count) }),
     ),
   ],
   [
@@ -58,8 +67,11 @@ export const gameOps: Calculations = [
   [
     'three_part_match',
     calculation(z.object({ holes: matchHoles(18) }), ({ holes }) => {
-      const { front, back, overall, pointsFirst, pointsSecond, halved } = threePartMatch(holes)
-      return { front, back, overall, points_a: pointsFirst, points_b: pointsSecond, halved }
+      const { parts } = nassauOf(holes)
+      const [front = null, back = null, overall = null] = parts.map(({ up }) => up)
+      const shares = parts.map(part => toNumber(firstShare(part.shares)))
+      const count = (share: number) => shares.filter(each => each === share).length
+      return { front, back, overall, points_a: count(1), points_b: count(0), halved: count(0.5) }
     }),
   ],
   [
