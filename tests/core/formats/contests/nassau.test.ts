@@ -18,18 +18,6 @@ const told = (result: ReturnType<typeof nassau>) =>
 
 // Common practice; described by a regional association's magazine, 2015, second-hand.
 describe('a match in three parts', () => {
-  it('goes on after a part is decided', () => {
-    expect(nassau('BBBBBBB-----------').parts[0]?.up).toBe(-7)
-  })
-
-  it('halves a level part', () => {
-    expect(nassau('A----------------B').parts.map(({ shares }) => shares?.map(toNumber))).toEqual([
-      [1, 0],
-      [0, 1],
-      [0.5, 0.5],
-    ])
-  })
-
   it('is front nine, back nine and all eighteen, a point each', () => {
     const result = nassau('AA-------B--------')
     expect(told(result)).toEqual([
