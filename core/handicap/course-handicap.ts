@@ -45,11 +45,15 @@ export function courseHandicap9(indexTenths: number, ratings9: Ratings, halfInde
  * Source: Rules of Handicapping, rule 6.1; R&A and USGA; 2024. That such a formula exists was read second-hand; the
  * formula itself is from memory.
  */
-export const courseHandicapSameNineTwice = (
-  indexTenths: number,
-  { courseRatingTenths, slope, par }: Ratings,
-): Fraction =>
-  courseHandicap(fraction(indexTenths), { courseRatingTenths: 2 * courseRatingTenths, slope, par: 2 * par })
+export const courseHandicapSameNineTwice = (indexTenths: number, nine: Ratings): Fraction =>
+  courseHandicap18(indexTenths, ratingsTwice(nine))
+
+/** The ratings of eighteen holes that are the same nine twice. */
+export const ratingsTwice = ({ courseRatingTenths, slope, par }: Ratings): Ratings => ({
+  courseRatingTenths: 2 * courseRatingTenths,
+  slope,
+  par: 2 * par,
+})
 
 /**
  * Course Handicap over 18 holes without rating minus par, unrounded: Index x Slope / 113. The Index is in tenths.

@@ -28,18 +28,3 @@ function addRange(ranges: Ranges, added: readonly [number, number]): Ranges {
 }
 
 export const isHere = (here: Here, device: DeviceId, n: number): boolean => hasNumber(here.get(device) ?? [], n)
-
-/** The numbers of `ours` that `theirs` lacks. */
-export function rangesWithout(ours: Ranges, theirs: Ranges): Ranges {
-  const missing: [number, number][] = []
-  for (const [from, to] of ours) {
-    let next = from
-    for (const [a, b] of theirs) {
-      if (b < next || a > to) continue
-      if (a > next) missing.push([next, a - 1])
-      next = b + 1
-    }
-    if (next <= to) missing.push([next, to])
-  }
-  return missing
-}

@@ -1,6 +1,11 @@
 import type { PlayedHole } from '#core/card/score.ts'
 import type { BallHandicap } from '#core/formats/game-input.ts'
-import { courseHandicap9, courseHandicap18, type HalfIndexMethod } from '#core/handicap/course-handicap.ts'
+import {
+  courseHandicap9,
+  courseHandicap18,
+  type HalfIndexMethod,
+  ratingsTwice,
+} from '#core/handicap/course-handicap.ts'
 import { unreachable } from '#core/values/assert.ts'
 import { fraction } from '#core/values/fraction.ts'
 import type { Tee, TeeRatings } from './facts.ts'
@@ -45,9 +50,19 @@ function fromIndex(
 
 const noRating: BallHandicap = { kind: 'gap', code: 'rating missing' }
 
-/** What a round is rated at from a tee: the eighteen holes, or the nine that they are. */
+/**
+ * What a round is rated at from a tee: the eighteen holes, the nine that they are, or the same nine twice. A tee of nine
+ * holes that is rated for eighteen keeps that rating.
+ */
 export function ratingsOfRound(tee: Tee | null, round: readonly PlayedHole[]): TeeRatings | null {
-  if (tee === null || round.length > 9) return tee?.ratings ?? null
+  if (tee === null) return null
+  const nine = ratingsOfNine(tee, round)
+  if (round.length <= 9) return nine
+  return tee.ratings ?? (nine && ratingsTwice(nine))
+}
+
+/** Of the nine that every hole of the round is in. */
+function ratingsOfNine(tee: Tee, round: readonly PlayedHole[]): TeeRatings | null {
   if (round.every(({ hole }) => hole <= 9)) return tee.frontRatings
   return round.every(({ hole }) => hole > 9) ? tee.backRatings : null
 }

@@ -28,6 +28,22 @@ const on = (hole: number, value: unknown) => quillmoor.pars.map((par, place) => 
  * Worked by hand. 15.0 x 128 / 113 + 71.4 - 72 = 16.39..: 16. Par 72 is (72 - 71.4) x 113 / 128 = 0.6 x 0.8828125 =
  * 0.5296875 over the rating: 0.5.
  */
+describe('the same nine twice', () => {
+  // By hand: 15.0 x 128 / 113 + 2 x 35.2 - 2 x 36 = 16.99.. - 1.6 = 15.39..: 15. Par is 1.6 x 113 / 128 = 1.4125 over.
+  it('is rated as its nine twice (Rules of Handicapping 6.1, 2024; from memory)', () => {
+    const frontRatings = { courseRating: 35.2, slope: 128, par: 36 }
+    const holes = autumnDay.course.holes.slice(0, 9)
+    const pars = holes.map(({ par }) => par)
+    expect(pars.reduce((sum, par) => sum + par, 0)).toBe(36)
+    const found = alderWith({
+      course: { name: 'Nine', holes, tees: [{ id: 'white', name: 'White', frontRatings }] },
+      scores: [1, 2].map(lap => ({ ball: 'alder', lap, holes: pars })),
+    })
+    expect(found).toMatchObject({ courseHandicap: 15, holesPlayed: 18, gaps: [] })
+    expect(found.scores[0]).toMatchObject({ adjustedGross: 72, differential: { holes: 18, unrounded: '1.4125' } })
+  })
+})
+
 describe('a whole round', () => {
   it('has an adjusted gross score and a differential, both unofficial', () => {
     expect(alderWith()).toMatchObject({
