@@ -14,6 +14,7 @@ const commands = {
   'check-values': { needs: [], takesFile: true },
   bench: { needs: ['build'], takesFile: false },
   demo: { needs: [], takesFile: false },
+  words: { needs: [], takesFile: false },
 }
 
 const [name = '', ...args] = process.argv.slice(2)

@@ -24,7 +24,7 @@ export const golfWords = {
   'four-ball-match': standard('Four-ball match', `${rulesOfGolf}, rule 23`),
   'three-ball-match': standard('Three-ball match', `${rulesOfGolf}, rule 21.4`),
   'three-ball-match-from-lowest': trade('Three-ball match, all off the lowest'),
-  'best-ball-match': standard('Best-ball match', `${rulesOfGolf}, rule 23.1`),
+  'best-ball-match': trade('Best-ball match'),
   'total-of-two-match': standard('Total of two, match', `${rulesOfHandicapping}, Appendix C`),
   'foursomes-match': standard('Foursomes match', `${rulesOfGolf}, rule 22`),
   'greensomes-match': trade('Greensomes match'),

@@ -66,7 +66,7 @@ export const holeWords = {
   'two-scores-by': own('by'),
   choose: own('choose'),
   'not-yet': own('not yet'),
-  'hole-not-let-in': own('This phone has the file alone. Open an invite link of the outing to score.'),
+  'hole-not-let-in': own('This phone only has the file. To score, open an invite link of this outing.'),
   'card-closed': own('Card closed. Another score is listed as late until the desk takes it.'),
   'whose-scores': own('Scores on this phone'),
   'whose-all': own('All'),
@@ -80,7 +80,7 @@ export const holeWords = {
   'level-end-on': own('Play on: hole {hole}'),
   'aims-title': own('Your six targets'),
   'aims-what': own(
-    'Strokes for each three holes, set before the first tee. Proposed is your level: par plus the strokes you receive.',
+    'A target in strokes for each three, set before the first tee. It starts at your level: par plus the strokes you receive.',
   ),
   'aims-private': own('They stay on this phone; no other phone, board or file has them.'),
   'aims-title-of': own('{three}, {holes}'),

@@ -16,7 +16,7 @@ export const homeWords = {
   'home-untitled': own('Untitled outing'),
   'home-n-to-send': own('{n} to send'),
   'home-plain-http': own(
-    'This address is plain http. An open page keeps working with no signal, but the browser will not let it start again without the server, copy with one tap or be installed. An https address can do all of that.',
+    'This address is plain http. Once open, this page works with no signal, but it cannot start again without the server, be installed or copy a link with one tap. An https address can.',
   ),
   'home-can-sleep': own('This page opens with no signal.'),
   'home-cannot-sleep': own('This page needs the server to open. Once it is open it keeps working with no signal.'),

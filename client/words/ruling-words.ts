@@ -22,7 +22,7 @@ export const rulingWords = {
   'ruling-hole': own('On which hole'),
   'ruling-round': own('the whole round'),
   'ruling-strokes': trade('Penalty strokes'),
-  'ruling-hole-lost': standard('In a match the hole is lost', `${rulesOfGolf}, rule 20.1`),
+  'ruling-hole-lost': standard('In a match the hole is lost', `${rulesOfGolf}, definitions`),
   'ruling-handicap': own('Handicap to play off'),
   'ruling-games': own('In which games'),
   'ruling-all-games': own('in all games'),

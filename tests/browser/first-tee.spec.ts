@@ -116,7 +116,7 @@ test('a friend gives the course by codes or by file, and it is whole there', asy
   await alder.page.goto(server.url)
   await startOuting(alder.page, fourBallAndPoints)
   await openTab(alder.page, 'Card')
-  await alder.page.getByRole('link', { name: 'Mend course, names or handicaps' }).click()
+  await alder.page.getByRole('link', { name: 'Correct course, names or handicaps' }).click()
   const give = alder.page.getByRole('region', { name: 'Give this course to a friend' })
   const downloading = alder.page.waitForEvent('download')
   await give.getByRole('link', { name: 'Course file' }).click()

@@ -8,8 +8,8 @@ import { startServer } from './kit/server.ts'
 
 async function openMend(page: Page): Promise<void> {
   await openTab(page, 'Card')
-  await page.getByRole('link', { name: 'Mend course, names or handicaps' }).click()
-  await expect(page.getByRole('heading', { name: 'Mend', exact: true })).toBeVisible()
+  await page.getByRole('link', { name: 'Correct course, names or handicaps' }).click()
+  await expect(page.getByRole('heading', { name: 'Corrections', exact: true })).toBeVisible()
 }
 
 /** What the board says of the points is what `settle` says, ball by ball; every score as it was tapped. */
@@ -52,20 +52,20 @@ test('on the 5th a misprinted index, a par, a handicap, a name and a tee are men
   await page.getByLabel('Which hole').selectOption('5')
   await page.getByRole('textbox', { name: 'Hole 5 stroke index' }).fill('18')
   await expect(page.getByText('Hole 16 has stroke index 18 too.')).toBeVisible()
-  await page.getByRole('button', { name: 'Mend hole 5' }).click()
-  await expect(page.getByRole('button', { name: 'Mend hole 5' })).toBeDisabled()
+  await page.getByRole('button', { name: 'Correct hole 5' }).click()
+  await expect(page.getByRole('button', { name: 'Correct hole 5' })).toBeDisabled()
   await page.getByLabel('Which hole').selectOption('16')
   await page.getByRole('textbox', { name: 'Hole 16 stroke index' }).fill('1')
-  await page.getByRole('button', { name: 'Mend hole 16' }).click()
-  await expect(page.getByRole('button', { name: 'Mend hole 16' })).toBeDisabled()
+  await page.getByRole('button', { name: 'Correct hole 16' }).click()
+  await expect(page.getByRole('button', { name: 'Correct hole 16' })).toBeDisabled()
   // The 5th had index 1: Alder, Birch and Rowan lose their stroke there, Cedar one of two.
   expect(await agrees(page, names)).toEqual({ Alder: 7, Birch: 10, Cedar: 7, Rowan: 8 })
 
   await openMend(page)
   await page.getByLabel('Which hole').selectOption('5')
   await page.getByRole('group', { name: 'Par' }).getByRole('radio', { name: '5' }).check({ force: true })
-  await page.getByRole('button', { name: 'Mend hole 5' }).click()
-  await expect(page.getByRole('button', { name: 'Mend hole 5' })).toBeDisabled()
+  await page.getByRole('button', { name: 'Correct hole 5' }).click()
+  await expect(page.getByRole('button', { name: 'Correct hole 5' })).toBeDisabled()
   expect(await agrees(page, names)).toEqual({ Alder: 8, Birch: 11, Cedar: 8, Rowan: 9 })
 
   await openMend(page)
@@ -73,7 +73,7 @@ test('on the 5th a misprinted index, a par, a handicap, a name and a tee are men
   await players.getByText('Alder Course Handicap 14').click()
   await players.getByRole('textbox', { name: 'Player 1 Course Handicap' }).fill('36')
   await players.getByRole('textbox', { name: 'Player 1 name' }).fill('Elder')
-  await players.getByRole('button', { name: 'Mend Alder' }).click()
+  await players.getByRole('button', { name: 'Correct Alder' }).click()
   await expect(players.getByText('Elder Course Handicap 36')).toBeVisible()
   const mended = await agrees(page, ['Elder', ...names.slice(1)])
   // 95 % of 36 is 34: two strokes everywhere but at indexes 17 and 18.
@@ -83,24 +83,24 @@ test('on the 5th a misprinted index, a par, a handicap, a name and a tee are men
   await page.getByText('Tees: ratings and lengths').click()
   await page.getByRole('button', { name: 'Add a tee' }).click()
   await page.getByRole('textbox', { name: 'Tee 1 name' }).fill('White')
-  await page.getByRole('button', { name: 'Mend the tees' }).click()
+  await page.getByRole('button', { name: 'Correct the tees' }).click()
   await players.getByText('Birch Course Handicap 7').click()
   await players.getByLabel('Player 2 tee').selectOption('White')
-  await players.getByRole('button', { name: 'Mend Birch' }).click()
+  await players.getByRole('button', { name: 'Correct Birch' }).click()
   await openTab(page, 'Card')
   const history = page.getByRole('region', { name: 'History' })
   for (const line of [
-    'Alder mended Birch’s tee: White',
-    'Alder mended the tee White',
-    'Alder mended Elder’s handicap: Course Handicap 36',
-    'Alder mended a name: Elder',
-    'Alder mended the 5th: par 5, stroke index 18',
-    'Alder mended the 16th: par 3, stroke index 1',
-    'Alder mended the 5th: par 4, stroke index 18',
+    'Alder corrected Birch’s tee: White',
+    'Alder corrected the tee White',
+    'Alder corrected Elder’s handicap: Course Handicap 36',
+    'Alder corrected a name: Elder',
+    'Alder corrected the 5th: par 5, stroke index 18',
+    'Alder corrected the 16th: par 3, stroke index 1',
+    'Alder corrected the 5th: par 4, stroke index 18',
   ]) {
     await expect(history.getByText(line)).toBeVisible()
   }
-  await page.getByRole('button', { name: 'Undo: Alder mended Birch’s tee: White' }).click()
+  await page.getByRole('button', { name: 'Undo: Alder corrected Birch’s tee: White' }).click()
   await expect(history.getByText('Alder took Birch’s tee away')).toBeVisible()
   expect(await agrees(page, ['Elder', ...names.slice(1)])).toEqual(mended)
   noComplaints([alder])

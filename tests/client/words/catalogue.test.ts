@@ -8,12 +8,17 @@ const words: readonly (readonly [string, Word])[] = Object.entries(catalogue)
 /** What people never read on a screen: the words of the machinery. */
 const banned = /\b(sync\w*|conflict\w*|merg\w*|queue\w*|logs?|ops?|facts?|current)\b/i
 
+/** Document, edition, publishers, and the place in it. */
+const publishedPlace =
+  /^(Rules of Golf 2023|Rules of Handicapping 2024|Committee Procedures 2023), R&A and USGA, (rule \d+(\.\d+[a-z]?)?|definitions|Appendix [A-H]|section \d+[A-Z])$/
+
 describe('every text on a screen', () => {
-  test('carries a tag, and a standard word its source', () => {
+  test('carries a tag, and a standard word, it alone, the document and the place in it where it stands', () => {
     for (const [key, { text, tag, source }] of words) {
       expect(text, key).not.toBe('')
       expect(wordTags, key).toContain(tag)
-      if (tag === 'standard') expect(source, key).toMatch(/R&A and USGA/)
+      expect(source !== null, key).toBe(tag === 'standard')
+      if (source !== null) expect(source, key).toMatch(publishedPlace)
     }
   })
 

@@ -48,11 +48,13 @@ describe('the line of the history', () => {
 
   test('says what was mended and to what', () => {
     expect(said(mendHoleFacts(outing, 5, { par: 4, index: 11 }, null))).toBe(
-      'a phone mended the 5th: par 4, stroke index 11',
+      'a phone corrected the 5th: par 4, stroke index 11',
     )
     const strokes = mendingsOf(alder, { ...alder, kind: 'index', figure: '+1.3' })
-    expect(said(strokes[0]?.facts ?? [])).toBe('a phone mended Alder’s handicap: Index +1.3')
-    expect(said(mendPlayersTeeFacts('alder' as PlayerId, 'white' as TeeId))).toBe('a phone mended Alder’s tee: White')
+    expect(said(strokes[0]?.facts ?? [])).toBe('a phone corrected Alder’s handicap: Index +1.3')
+    expect(said(mendPlayersTeeFacts('alder' as PlayerId, 'white' as TeeId))).toBe(
+      'a phone corrected Alder’s tee: White',
+    )
     expect(said(mendPlayersTeeFacts('alder' as PlayerId, null))).toBe('a phone took Alder’s tee away')
   })
 })
