@@ -113,6 +113,7 @@ export const factSchemas = {
   ),
   gameAllowance: proves<FactValues['gameAllowance']>()(gameMethods.allowancePercent),
   gameRounding: proves<FactValues['gameRounding']>()(gameMethods.rounding),
+  gameCourseHandicap: proves<FactValues['gameCourseHandicap']>()(gameMethods.courseHandicap),
   gameNineHoleIndex: proves<FactValues['gameNineHoleIndex']>()(gameMethods.nineHoleIndex),
   gameMatchStrokes: proves<FactValues['gameMatchStrokes']>()(gameMethods.matchStrokes),
   gameSideStrokes: proves<FactValues['gameSideStrokes']>()(gameMethods.sideStrokes),

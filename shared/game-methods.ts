@@ -9,7 +9,7 @@ import {
   tieSchemes,
 } from '#core/formats/game-methods.ts'
 import { skinsMethods } from '#core/formats/skins.ts'
-import { halfIndexMethods } from '#core/handicap/course-handicap.ts'
+import { courseHandicapMethods, halfIndexMethods } from '#core/handicap/course-handicap.ts'
 import { foursomesMatchMethods } from '#core/handicap/foursomes-match-strokes.ts'
 import { matchStrokesMethods } from '#core/handicap/match-strokes.ts'
 import { allowanceRoundings } from '#core/handicap/playing-handicap.ts'
@@ -39,6 +39,7 @@ const ties = z.strictObject({
 export const gameMethods = {
   allowancePercent: proves<Value<'allowancePercent'>>()(wholeFrom(0, 100)),
   rounding: proves<Value<'rounding'>>()(z.enum(allowanceRoundings)),
+  courseHandicap: proves<Value<'courseHandicap'>>()(z.enum(courseHandicapMethods)),
   nineHoleIndex: proves<Value<'nineHoleIndex'>>()(z.enum(halfIndexMethods)),
   matchStrokes: proves<Value<'matchStrokes'>>()(z.enum(matchStrokesMethods)),
   sideStrokes: proves<Value<'sideStrokes'>>()(z.enum(foursomesMatchMethods)),

@@ -82,6 +82,7 @@ const game = z.strictObject({
   to: z.optional(holeAndLap),
   allowance: setting(gameMethods.allowancePercent),
   rounding: setting(gameMethods.rounding),
+  courseHandicap: setting(gameMethods.courseHandicap),
   nineHoleIndex: setting(gameMethods.nineHoleIndex),
   matchStrokes: setting(gameMethods.matchStrokes),
   sideStrokes: setting(gameMethods.sideStrokes),

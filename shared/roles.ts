@@ -39,6 +39,7 @@ export const rolesTable: Readonly<Record<FactKind, Row>> = {
   gameHoles: groupAndDesk,
   gameAllowance: groupAndDesk,
   gameRounding: groupAndDesk,
+  gameCourseHandicap: groupAndDesk,
   gameNineHoleIndex: groupAndDesk,
   gameMatchStrokes: groupAndDesk,
   gameSideStrokes: groupAndDesk,

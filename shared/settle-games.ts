@@ -35,6 +35,7 @@ const gameHead = {
   settings: z.strictObject({
     allowance: z.nullable(gameMethods.allowancePercent),
     rounding: z.nullable(gameMethods.rounding),
+    courseHandicap: z.nullable(gameMethods.courseHandicap),
     nineHoleIndex: z.nullable(gameMethods.nineHoleIndex),
     matchStrokes: z.nullable(gameMethods.matchStrokes),
     sideStrokes: z.nullable(gameMethods.sideStrokes),

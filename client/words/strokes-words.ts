@@ -10,6 +10,13 @@ export const strokesWords = {
   'strokes-two-at': own('two at {holes}'),
   'strokes-n-at': own('{n} at {holes}'),
   'strokes-back-at': own('gives {n} back at {holes}'),
+  'strokes-with-rating-minus-par': standard(
+    'Course Handicap: Index × Slope Rating ÷ 113, plus Course Rating minus par.',
+    `${rulesOfHandicapping}, rule 6.1`,
+  ),
+  'strokes-without-rating-minus-par': own(
+    'Course Handicap: Index × Slope Rating ÷ 113, without Course Rating minus par, as in Great Britain and Ireland until March 2024.',
+  ),
   'why-plain': own('{n} as agreed'),
   'why-shares': own('the partners’ shares come to {figure}, so {n}'),
   'why-course': standard('Course Handicap {figure}', `${rulesOfHandicapping}, definitions`),
@@ -17,6 +24,7 @@ export const strokesWords = {
   'why-allowance': own('Course Handicap {figure}, {percent} % = {taken}'),
   'why-allowance-rounded': own('Course Handicap {figure}, {percent} % = {taken}, so {n}'),
   'why-tee-par': own('{n} for the par of the tee'),
+  'why-tee-rating': own('{n} for the rating of the tee'),
   'why-lowest': own('the lowest here, so none'),
   'why-more': own('{n} more than {side}, the lowest'),
   'why-difference': own('Course Handicap {figure}; {percent} % of what that is more than {side} has, so {n}'),

@@ -9,7 +9,8 @@ import type { GameGap } from './game-result.ts'
 /**
  * What a ball plays off: its player's handicap, or for a ball of several the shares of theirs, the lowest first,
  * unrounded. Plain strokes of a partner go into the shares as they are. A difference between the partners' pars that is
- * added to their handicaps follows how the results are recorded; with the par of one tee everybody's handicap is made for it.
+ * added to their handicaps follows how the results are recorded; with the par of one tee everybody's handicap is made for
+ * it. A Course Handicap without rating minus par has no par in it to put right.
  * Source: Rules of Handicapping, Appendix C and rule 6.2a; USGA and R&A; 2024.
  */
 export function ballHandicap(
@@ -47,8 +48,7 @@ function sharedHandicap(
   for (const [place, { handicap }] of players.entries()) {
     if (handicap.kind === 'gap') return handicap
     const own = pars[place] ?? baseline
-    const difference = mixedTees === 'one-tee-par' ? own - baseline : teeParAddition(recordedAs, own, baseline)
-    exact.push(partnersHandicap(handicap, difference, rounding))
+    exact.push(partnersHandicap(handicap, parDifference(methods, recordedAs, own, baseline), rounding))
   }
   return { kind: 'course', exact: teamHandicap(exact, shares) }
 }
@@ -56,6 +56,16 @@ function sharedHandicap(
 /** Of one tee: the tee of the partner named first: it gives the ball its pars and stroke indexes too. */
 const baselinePar = (method: MixedTeesMethod, pars: readonly number[]): number | null =>
   (method === 'one-tee-par' ? pars[0] : Math.min(...pars)) ?? null
+
+function parDifference(
+  { courseHandicap, mixedTees }: GameMethods,
+  recordedAs: TeeParForm,
+  own: number,
+  baseline: number,
+): number {
+  if (courseHandicap === 'without-rating-minus-par') return 0
+  return mixedTees === 'one-tee-par' ? own - baseline : teeParAddition(recordedAs, own, baseline)
+}
 
 function partnersHandicap(
   handicap: Exclude<BallHandicap, { readonly kind: 'gap' }>,

@@ -1,5 +1,6 @@
 import type { Card } from '#core/card/card.ts'
 import type { HoleKey } from '#core/card/score.ts'
+import type { Ratings } from '#core/handicap/course-handicap.ts'
 import type { Fraction } from '#core/values/fraction.ts'
 import type { BallId, GameId, PlayerId } from '#core/values/ids.ts'
 import type { FormatName } from './format-names.ts'
@@ -30,6 +31,8 @@ export interface PlayerHandicap {
   readonly handicap: BallHandicap
   /** Par of the holes of the round from the player's tee; null while unknown. */
   readonly parOfRound: number | null
+  /** What the round is rated at from there; null while unknown. */
+  readonly ratings: Ratings | null
 }
 
 export interface InputBall {

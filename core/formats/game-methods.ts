@@ -1,5 +1,5 @@
 import type { CountbackHoles, CountbackMethod, CountbackScheme } from '#core/card/countback.ts'
-import type { HalfIndexMethod } from '#core/handicap/course-handicap.ts'
+import type { CourseHandicapMethod, HalfIndexMethod } from '#core/handicap/course-handicap.ts'
 import type { FoursomesMatchMethod } from '#core/handicap/foursomes-match-strokes.ts'
 import type { MatchStrokesMethod } from '#core/handicap/match-strokes.ts'
 import type { AllowanceRounding } from '#core/handicap/playing-handicap.ts'
@@ -33,6 +33,8 @@ export interface TieTerms {
 export interface GameMethods {
   readonly allowancePercent: number | null
   readonly rounding: AllowanceRounding | null
+  /** Null in a game stored before there was a choice: it holds rating minus par, as every game did then. */
+  readonly courseHandicap: CourseHandicapMethod | null
   readonly nineHoleIndex: HalfIndexMethod | null
   readonly matchStrokes: MatchStrokesMethod | null
   /** Two sides of one ball each: whether each side's handicap is whole before the two are compared. */
@@ -54,6 +56,7 @@ export type GameSetting = keyof GameMethods
 export const noMethods: GameMethods = {
   allowancePercent: null,
   rounding: null,
+  courseHandicap: null,
   nineHoleIndex: null,
   matchStrokes: null,
   sideStrokes: null,

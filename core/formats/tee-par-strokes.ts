@@ -1,12 +1,14 @@
 import type { HoleKey } from '#core/card/score.ts'
 import { type TeeParForm, teeParAddition } from '#core/handicap/tee-par.ts'
+import { teeRatingTenths } from '#core/handicap/tee-rating.ts'
 import { must } from '#core/values/assert.ts'
+import { fraction, roundHalfUp } from '#core/values/fraction.ts'
 import type { BallId } from '#core/values/ids.ts'
 import { parOfBall } from './ball-handicap.ts'
-import type { GameInput, InputBall, SoundBall } from './game-input.ts'
+import type { GameInput, InputBall, PlayerHandicap, SoundBall } from './game-input.ts'
 import { strokesByHole } from './game-strokes.ts'
 
-/** What the pars of the tees add in one game. */
+/** What the pars of the tees add in one game, or their ratings where no Course Handicap holds rating minus par. */
 export interface TeePars {
   /** To a ball's strokes, whole. */
   readonly addition: (ball: BallId) => number
@@ -32,10 +34,13 @@ export function teeParsOf(
   const isMixed = new Set([...parsOfBalls, ...parsOfCards]).size > 1
   const over = (par: number | null): number => (isMixed && par !== null ? teeParAddition(form, par, baseline) : 0)
   const inputOf = (ball: BallId): InputBall => must(balls.get(ball), 'the ball is there')
+  const isByRating = methods.courseHandicap === 'without-rating-minus-par'
+  const byRating = isByRating ? ratingAdditionOf(field, form) : null
   return {
     addition: ball => {
       const { handicaps } = inputOf(ball)
-      return handicaps.every(({ handicap }) => handicap.kind === 'plain') ? 0 : over(parOfBall(handicaps, methods))
+      if (handicaps.every(({ handicap }) => handicap.kind === 'plain')) return 0
+      return byRating === null ? over(parOfBall(handicaps, methods)) : byRating(handicaps)
     },
     byHole: (ball, strokes) => {
       const ofCard = over(inputOf(ball).handicaps[0]?.parOfRound ?? null)
@@ -44,5 +49,27 @@ export function teeParsOf(
       const without = strokesByHole(strokes - ofCard, order)
       return new Map([...strokesByHole(strokes, order)].map(([key, n]) => [key, n - (without.get(key) ?? 0)]))
     },
+  }
+}
+
+/**
+ * What the ratings of the tees add where no Course Handicap holds rating minus par: what a player's tee is harder by than
+ * the easiest of the field, of partners the mean of theirs. None while a tee of the field has no rating.
+ * Source: Great Britain and Ireland to March 2024, second-hand; half of the partners' sum for two who play one ball.
+ */
+function ratingAdditionOf(
+  field: readonly InputBall[],
+  form: TeeParForm,
+): (handicaps: readonly PlayerHandicap[]) => number {
+  const players = field.flatMap(({ handicaps }) => handicaps)
+  const figures = players.flatMap(({ ratings }) => (ratings === null ? [] : [teeRatingTenths(form, ratings)]))
+  if (figures.length < players.length) return () => 0
+  const baseline = Math.min(...figures)
+  return handicaps => {
+    const over = handicaps.map(({ handicap, ratings }) =>
+      ratings === null || handicap.kind === 'plain' ? 0 : teeRatingTenths(form, ratings) - baseline,
+    )
+    const sum = over.reduce((all, each) => all + each, 0)
+    return roundHalfUp(fraction(sum, 10 * handicaps.length))
   }
 }

@@ -13,11 +13,21 @@ export interface Ratings {
 export const halfIndexMethods = ['half-index-unrounded', 'half-index-to-tenth'] as const
 export type HalfIndexMethod = (typeof halfIndexMethods)[number]
 
+/** Whether a Course Handicap holds Course Rating minus par; by time and territory. */
+export const courseHandicapMethods = ['with-rating-minus-par', 'without-rating-minus-par'] as const
+export type CourseHandicapMethod = (typeof courseHandicapMethods)[number]
+
 const standardSlope = 113
 
-function courseHandicap(indexTenths: Fraction, { courseRatingTenths, slope, par }: Ratings): Fraction {
-  const scaled = fraction(indexTenths.numerator * slope, indexTenths.denominator * standardSlope * 10)
-  return plus(scaled, fraction(courseRatingTenths - 10 * par, 10))
+const scaledBySlope = ({ numerator, denominator }: Fraction, slope: number): Fraction =>
+  fraction(numerator * slope, denominator * standardSlope * 10)
+
+const courseHandicap = (indexTenths: Fraction, { courseRatingTenths, slope, par }: Ratings): Fraction =>
+  plus(scaledBySlope(indexTenths, slope), fraction(courseRatingTenths - 10 * par, 10))
+
+const halfOf = (indexTenths: number, halfIndex: HalfIndexMethod): Fraction => {
+  const half = fraction(indexTenths, 2)
+  return halfIndex === 'half-index-to-tenth' ? fraction(roundHalfUp(half)) : half
 }
 
 /**
@@ -34,10 +44,8 @@ export const courseHandicap18 = (indexTenths: number, ratings: Ratings): Fractio
  * Source: Rules of Handicapping, rule 6.1b; R&A and USGA; 2020 and 2024. The half to a tenth: USGA, Local Guidance to
  * Rule 6, 2024; that a plus half also goes half upward is this product's reading, as the guidance has no such example.
  */
-export function courseHandicap9(indexTenths: number, ratings9: Ratings, halfIndex: HalfIndexMethod): Fraction {
-  const half = fraction(indexTenths, 2)
-  return courseHandicap(halfIndex === 'half-index-to-tenth' ? fraction(roundHalfUp(half)) : half, ratings9)
-}
+export const courseHandicap9 = (indexTenths: number, ratings9: Ratings, halfIndex: HalfIndexMethod): Fraction =>
+  courseHandicap(halfOf(indexTenths, halfIndex), ratings9)
 
 /**
  * Course Handicap over eighteen holes made of the same nine twice where no eighteen-hole rating exists, unrounded:
@@ -61,4 +69,14 @@ export const ratingsTwice = ({ courseRatingTenths, slope, par }: Ratings): Ratin
  * change.
  */
 export const courseHandicap18WithoutRatingMinusPar = (indexTenths: number, slope: number): Fraction =>
-  fraction(indexTenths * slope, standardSlope * 10)
+  scaledBySlope(fraction(indexTenths), slope)
+
+/**
+ * The same over the nine holes played, unrounded: half the Index x Slope of the nine / 113.
+ * Source: Great Britain and Ireland, November 2020 to March 2024; that the nine was counted like the eighteen is from memory.
+ */
+export const courseHandicap9WithoutRatingMinusPar = (
+  indexTenths: number,
+  slope9: number,
+  halfIndex: HalfIndexMethod,
+): Fraction => scaledBySlope(halfOf(indexTenths, halfIndex), slope9)

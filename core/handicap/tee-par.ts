@@ -12,15 +12,19 @@ export type TeeParForm = (typeof teeParForms)[number]
  * Source: Rules of Handicapping, rule 6.2b; USGA and R&A; 2020 and 2024 (where Course Handicaps hold rating minus par).
  * The other baseline: the Danish union's text of 6.2b, 2021.
  */
-export function teeParAddition(form: TeeParForm, ownPar: number, baselinePar: number): number {
+export const teeParAddition = (form: TeeParForm, ownPar: number, baselinePar: number): number =>
+  isAgainstPar(form) ? 0 : ownPar - baselinePar
+
+/** Whether a form's results are recorded against par and not as strokes. */
+export function isAgainstPar(form: TeeParForm): boolean {
   switch (form) {
     case 'stroke-play':
     case 'maximum-score':
     case 'match-play':
-      return ownPar - baselinePar
+      return false
     case 'stableford':
     case 'par-bogey':
-      return 0
+      return true
     default:
       return unreachable(form)
   }

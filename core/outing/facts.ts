@@ -2,7 +2,7 @@ import type { HoleScore } from '#core/card/score.ts'
 import type { FormatName } from '#core/formats/format-names.ts'
 import type { GameMethods } from '#core/formats/game-methods.ts'
 import type { HoleOutMethod } from '#core/formats/happenings.ts'
-import type { HalfIndexMethod } from '#core/handicap/course-handicap.ts'
+import type { CourseHandicapMethod, HalfIndexMethod } from '#core/handicap/course-handicap.ts'
 import type { MatchStrokesMethod } from '#core/handicap/match-strokes.ts'
 import type { PlayingConditions } from '#core/handicap/playing-conditions.ts'
 import type { AllowanceRounding } from '#core/handicap/playing-handicap.ts'
@@ -131,6 +131,7 @@ export interface FactValues {
   readonly gameHoles: { readonly from: HoleAndLap | null; readonly to: HoleAndLap | null }
   readonly gameAllowance: number
   readonly gameRounding: AllowanceRounding
+  readonly gameCourseHandicap: CourseHandicapMethod
   readonly gameNineHoleIndex: HalfIndexMethod
   readonly gameMatchStrokes: MatchStrokesMethod
   readonly gameSideStrokes: NonNullable<GameMethods['sideStrokes']>

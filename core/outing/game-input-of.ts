@@ -2,11 +2,12 @@ import type { Card } from '#core/card/card.ts'
 import { type OrderOfPlay, orderOfPlay } from '#core/card/order-of-play.ts'
 import { holeKey, type PlayedHole } from '#core/card/score.ts'
 import type { BallHandicap, GameInput, InputBall, InputHole, PlayerHandicap } from '#core/formats/game-input.ts'
+import { noMethods } from '#core/formats/game-methods.ts'
 import type { PlayerId, TeeId } from '#core/values/ids.ts'
 import { rememberBy } from '#core/values/memo.ts'
 import type { CourseHole, Tee } from './facts.ts'
 import { mainGameOf } from './games-of.ts'
-import { handicapOf } from './handicap-of.ts'
+import { handicapOf, ratingsOfRound } from './handicap-of.ts'
 import { happeningsOf } from './happenings-of.ts'
 import type { Ball, Game, Outing, Player } from './outing.ts'
 
@@ -35,12 +36,12 @@ export const orderOfBall = (outing: Outing, ball: Ball): OrderOfPlay =>
 function playerHandicap(outing: Outing, game: Game, ball: Ball, id: PlayerId): PlayerHandicap {
   const player = outing.players.get(id)
   if (player === undefined) {
-    return { player: id, handicap: { kind: 'gap', code: 'handicap missing' }, parOfRound: null }
+    return { player: id, handicap: { kind: 'gap', code: 'handicap missing' }, parOfRound: null, ratings: null }
   }
   const tee = teeOf(outing, player)
   const { round } = orderOfBall(outing, ball)
-  const handicap = handicapOf(player, tee, round, game.methods.nineHoleIndex)
-  return { player: id, handicap, parOfRound: parOfRound(outing, tee, round) }
+  const handicap = handicapOf(player, tee, round, game.methods)
+  return { player: id, handicap, parOfRound: parOfRound(outing, tee, round), ratings: ratingsOfRound(tee, round) }
 }
 
 function parOfRound(outing: Outing, tee: Tee | null, round: readonly PlayedHole[]): number | null {
@@ -53,7 +54,7 @@ export function handicapOfPlayer(outing: Outing, player: Player): BallHandicap {
   const ball = [...outing.balls.values()].find(({ players }) => players.includes(player.id))
   const main = mainGameOf(outing.games, outing.namedMain, ball?.group ?? null)
   const { round } = ball === undefined ? orderOfPlay(null, outing.length) : orderOfBall(outing, ball)
-  return handicapOf(player, teeOf(outing, player), round, main?.methods.nineHoleIndex ?? null)
+  return handicapOf(player, teeOf(outing, player), round, main?.methods ?? noMethods)
 }
 
 export const teeOf = (outing: Outing, player: Player): Tee | null =>

@@ -11,6 +11,7 @@ import { makeKey } from './keys.ts'
 export const factOfMethod = {
   allowancePercent: 'gameAllowance',
   rounding: 'gameRounding',
+  courseHandicap: 'gameCourseHandicap',
   nineHoleIndex: 'gameNineHoleIndex',
   matchStrokes: 'gameMatchStrokes',
   sideStrokes: 'gameSideStrokes',
@@ -47,6 +48,7 @@ export function defaultGameMethods(format: FormatName, named: Partial<GameMethod
     allowancePercent: allowance.shares === null ? percentOf(allowance, named.countingBalls ?? null) : null,
     handicapShares: allowance.shares,
     rounding: 'course-handicap-unrounded',
+    courseHandicap: 'with-rating-minus-par',
     nineHoleIndex: 'half-index-unrounded',
     matchStrokes: 'from-lowest-playing-handicap',
   }

@@ -1,15 +1,20 @@
 import type { PlayedHole } from '#core/card/score.ts'
 import type { BallHandicap } from '#core/formats/game-input.ts'
+import type { GameMethods } from '#core/formats/game-methods.ts'
 import {
   courseHandicap9,
+  courseHandicap9WithoutRatingMinusPar,
   courseHandicap18,
-  type HalfIndexMethod,
+  courseHandicap18WithoutRatingMinusPar,
   ratingsTwice,
 } from '#core/handicap/course-handicap.ts'
 import { unreachable } from '#core/values/assert.ts'
 import { fraction } from '#core/values/fraction.ts'
 import type { Tee, TeeRatings } from './facts.ts'
 import type { Player } from './outing.ts'
+
+/** The methods of a game that a Course Handicap comes from. */
+export type HandicapMethods = Pick<GameMethods, 'courseHandicap' | 'nineHoleIndex'>
 
 /**
  * What a player plays off over a round: a course handicap from the index and the tee's ratings, one read off the board,
@@ -19,7 +24,7 @@ export function handicapOf(
   player: Player,
   tee: Tee | null,
   round: readonly PlayedHole[],
-  nineHoleIndex: HalfIndexMethod | null,
+  methods: HandicapMethods,
 ): BallHandicap {
   const { handicap } = player
   if (handicap === null) return { kind: 'gap', code: 'handicap missing' }
@@ -29,7 +34,7 @@ export function handicapOf(
     case 'course-handicap':
       return { kind: 'course', exact: fraction(handicap.strokes) }
     case 'index':
-      return tee === null ? { kind: 'gap', code: 'tee missing' } : fromIndex(handicap.tenths, tee, round, nineHoleIndex)
+      return tee === null ? { kind: 'gap', code: 'tee missing' } : fromIndex(handicap.tenths, tee, round, methods)
     default:
       return unreachable(handicap)
   }
@@ -39,13 +44,22 @@ function fromIndex(
   tenths: number,
   tee: Tee,
   round: readonly PlayedHole[],
-  nineHoleIndex: HalfIndexMethod | null,
+  { courseHandicap, nineHoleIndex }: HandicapMethods,
 ): BallHandicap {
   const ratings = ratingsOfRound(tee, round)
   if (ratings === null) return noRating
-  if (round.length > 9) return { kind: 'course', exact: courseHandicap18(tenths, ratings) }
+  const isWithout = courseHandicap === 'without-rating-minus-par'
+  if (round.length > 9) {
+    const exact = isWithout
+      ? courseHandicap18WithoutRatingMinusPar(tenths, ratings.slope)
+      : courseHandicap18(tenths, ratings)
+    return { kind: 'course', exact }
+  }
   if (nineHoleIndex === null) return { kind: 'gap', code: 'setting missing' }
-  return { kind: 'course', exact: courseHandicap9(tenths, ratings, nineHoleIndex) }
+  const exact = isWithout
+    ? courseHandicap9WithoutRatingMinusPar(tenths, ratings.slope, nineHoleIndex)
+    : courseHandicap9(tenths, ratings, nineHoleIndex)
+  return { kind: 'course', exact }
 }
 
 const noRating: BallHandicap = { kind: 'gap', code: 'rating missing' }

@@ -1,3 +1,4 @@
+import { noMethods } from '#core/formats/game-methods.ts'
 import { acceptedAs, type HandicapEdition, handicapEditions } from '#core/handicap/acceptable-holes.ts'
 import { notPlayedMethods } from '#core/handicap/adjusted-gross.ts'
 import { roundHalfUp } from '#core/values/fraction.ts'
@@ -60,7 +61,7 @@ function courseHandicapOf(outing: Outing, ball: Ball, player: Player | null): Co
   if (player.handicap === null) return { kind: 'none' }
   const main = mainGameOf(outing.games, outing.namedMain, ball.group)
   const { round } = orderOfBall(outing, ball)
-  const found = handicapOf(player, teeOf(outing, player), round, main?.methods.nineHoleIndex ?? null)
+  const found = handicapOf(player, teeOf(outing, player), round, main?.methods ?? noMethods)
   if (found.kind === 'course') return { kind: 'known', strokes: roundHalfUp(found.exact) }
   // Strokes agreed for the day's games say nothing of a Course Handicap.
   if (found.kind === 'plain') return { kind: 'gap', code: 'handicap missing' }

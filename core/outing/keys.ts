@@ -27,6 +27,7 @@ export const keyPatterns: Readonly<Record<FactKind, readonly string[]>> = {
   gameHoles: ['game/:game/holes', 'g/:group/game/:game/holes'],
   gameAllowance: ['game/:game/allowance', 'g/:group/game/:game/allowance'],
   gameRounding: ['game/:game/rounding', 'g/:group/game/:game/rounding'],
+  gameCourseHandicap: ['game/:game/course-handicap', 'g/:group/game/:game/course-handicap'],
   gameNineHoleIndex: ['game/:game/nine-hole-index', 'g/:group/game/:game/nine-hole-index'],
   gameMatchStrokes: ['game/:game/match-strokes', 'g/:group/game/:game/match-strokes'],
   gameSideStrokes: ['game/:game/side-strokes', 'g/:group/game/:game/side-strokes'],

@@ -105,6 +105,7 @@ export interface PlainGame {
   readonly to?: HoleAndLap | undefined
   readonly allowance?: Named<'allowancePercent'>
   readonly rounding?: Named<'rounding'>
+  readonly courseHandicap?: Named<'courseHandicap'>
   readonly nineHoleIndex?: Named<'nineHoleIndex'>
   readonly matchStrokes?: Named<'matchStrokes'>
   readonly sideStrokes?: Named<'sideStrokes'>

@@ -68,6 +68,7 @@ const headOf = (game: Game): SettledGameHead => ({
   settings: {
     allowance: game.methods.allowancePercent,
     rounding: game.methods.rounding,
+    courseHandicap: game.methods.courseHandicap,
     nineHoleIndex: game.methods.nineHoleIndex,
     matchStrokes: game.methods.matchStrokes,
     sideStrokes: game.methods.sideStrokes,

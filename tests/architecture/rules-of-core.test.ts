@@ -2,14 +2,14 @@ import { existsSync, readdirSync, readFileSync } from 'node:fs'
 import { join, relative } from 'node:path'
 import { fileURLToPath } from 'node:url'
 import { describe, expect, it } from 'vitest'
+import { settingsOf } from '#client/screens/games/format-settings.ts'
 import { countbackHoles } from '#core/card/countback.ts'
 import { formatNames } from '#core/formats/format-names.ts'
 import { type GameSetting, mixedTeesMethods, pressMethods, tieSchemes } from '#core/formats/game-methods.ts'
 import { skinsMethods } from '#core/formats/skins.ts'
-import { formatTable } from '#core/formats/table.ts'
 import { notPlayedMethods } from '#core/handicap/adjusted-gross.ts'
 import { fieldSizeMethods } from '#core/handicap/allowance.ts'
-import { halfIndexMethods } from '#core/handicap/course-handicap.ts'
+import { courseHandicapMethods, halfIndexMethods } from '#core/handicap/course-handicap.ts'
 import { exceptionalMethods } from '#core/handicap/exceptional-score.ts'
 import { foursomesMatchMethods } from '#core/handicap/foursomes-match-strokes.ts'
 import { firstIndexMethods } from '#core/handicap/handicap-index.ts'
@@ -42,6 +42,7 @@ describe('the list of rules in core', () => {
 
 const methods = {
   rounding: allowanceRoundings,
+  courseHandicap: courseHandicapMethods,
   nineHoleIndex: halfIndexMethods,
   matchStrokes: matchStrokesMethods,
   sideStrokes: foursomesMatchMethods,
@@ -62,7 +63,7 @@ describe('where two methods exist', () => {
 
   it.each(rows)('$setting: every method, and first the one that new games propose', ({ setting, listed }) => {
     expect([...listed].sort()).toEqual([...methods[setting]].sort())
-    const asking = formatNames.filter(format => formatTable[format].settings.some(each => each === setting))
+    const asking = formatNames.filter(format => settingsOf(format).some(each => each === setting))
     expect(asking.length).toBeGreaterThan(0)
     for (const format of asking) expect([format, defaultGameMethods(format)[setting]]).toEqual([format, listed[0]])
   })

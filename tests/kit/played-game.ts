@@ -79,6 +79,7 @@ export function inputOf(game: PlayedGame): GameInput {
       player: `${id}${place}` as PlayerId,
       handicap: { kind: 'course', exact: fraction(exact) } satisfies BallHandicap,
       parOfRound: parsOf(id).reduce((sum, par) => sum + par, 0),
+      ratings: null,
     })),
   })
   return {

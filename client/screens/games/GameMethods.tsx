@@ -1,7 +1,7 @@
 import type { GameSetting } from '#core/formats/game-methods.ts'
 import { mixedTeesMethods, pressMethods } from '#core/formats/game-methods.ts'
 import { skinsMethods } from '#core/formats/skins.ts'
-import { halfIndexMethods } from '#core/handicap/course-handicap.ts'
+import { courseHandicapMethods, halfIndexMethods } from '#core/handicap/course-handicap.ts'
 import { foursomesMatchMethods } from '#core/handicap/foursomes-match-strokes.ts'
 import { matchStrokesMethods } from '#core/handicap/match-strokes.ts'
 import { allowanceRoundings } from '#core/handicap/playing-handicap.ts'
@@ -55,6 +55,16 @@ function Method({ setting, ...props }: MethodProps) {
           values={allowanceRoundings}
           textOf={each => say(`rounding-${each}`)}
           onValue={rounding => change({ rounding })}
+        />
+      )
+    case 'courseHandicap':
+      return (
+        <OneOf
+          label={say('game-course-handicap', name)}
+          value={methods.courseHandicap ?? 'with-rating-minus-par'}
+          values={courseHandicapMethods}
+          textOf={each => say(`course-handicap-${each}`)}
+          onValue={courseHandicap => change({ courseHandicap })}
         />
       )
     case 'nineHoleIndex':

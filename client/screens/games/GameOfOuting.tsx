@@ -1,4 +1,5 @@
 import { useState } from 'react'
+import { needsHandicaps } from '#core/formats/game-gaps.ts'
 import { formatTable } from '#core/formats/table.ts'
 import type { Game } from '#core/outing/outing.ts'
 import { SecondTap } from '../../parts/SecondTap.tsx'
@@ -56,7 +57,9 @@ function gameSummary({ format, methods }: Game): string {
   if (format === null) return ''
   const hasAllowance = formatTable[format].settings.includes('allowancePercent') && methods.allowancePercent !== null
   const percent = hasAllowance ? say('board-allowance', { percent: methods.allowancePercent ?? 0 }) : null
-  return [percent, say(strokesWord(format, methods))].filter(Boolean).join(' · ')
+  const isWithout = methods.courseHandicap === 'without-rating-minus-par'
+  const ofIndex = isWithout && needsHandicaps(formatTable[format], methods) ? say('games-without-rating') : null
+  return [percent, ofIndex, say(strokesWord(format, methods))].filter(Boolean).join(' · ')
 }
 
 /** What is typed stands here until it is saved; a change by another phone starts it anew. */

@@ -13,11 +13,12 @@ export function StrokesList({ outing, results }: Props) {
   return strokesOfGames(outing, results).map(game => <StrokesGame key={game.id} game={game} />)
 }
 
-function StrokesGame({ game: { title, lines, isGross } }: { readonly game: StrokesOfGame }) {
+function StrokesGame({ game: { title, lines, isGross, courseHandicap } }: { readonly game: StrokesOfGame }) {
   return (
     <section className="strokes-game" aria-label={say('strokes-of', { game: title })}>
       <h3>{title}</h3>
       {isGross && <p className="quiet">{say('game-no-handicaps')}</p>}
+      {courseHandicap !== '' && <p className="quiet">{courseHandicap}</p>}
       <ul className="lines">
         {lines.map(line => (
           <Line key={line.ball} line={line} />

@@ -28,6 +28,8 @@ export interface StrokesOfGame {
   /** Nobody receives anything: by gross scores, or all are level. */
   readonly lines: readonly StrokesLine[]
   readonly isGross: boolean
+  /** How an Index became a Course Handicap; empty where nobody has one. */
+  readonly courseHandicap: string
 }
 
 /** The strokes of every game that can be computed, as its result has them. */
@@ -42,7 +44,7 @@ type Computed = Exclude<GameResult, { readonly kind: 'gap' }>
 function ofGame(outing: Outing, game: Game, result: Computed): readonly StrokesOfGame[] {
   const title = say(result.format)
   if (!needsHandicaps(formatTable[result.format], game.methods)) {
-    return [{ id: game.id, game: game.id, title, lines: [], isGross: true }]
+    return [{ id: game.id, game: game.id, title, lines: [], isGross: true, courseHandicap: '' }]
   }
   const one = (id: string, name: string, strokes: ReadonlyMap<BallId, BallStrokes>): StrokesOfGame => ({
     id,
@@ -50,12 +52,19 @@ function ofGame(outing: Outing, game: Game, result: Computed): readonly StrokesO
     title: name,
     lines: linesOf(outing, game, strokes),
     isGross: false,
+    courseHandicap: courseHandicapWords(outing, game),
   })
   if (result.kind !== 'match' || result.matches.length < 2) return [one(game.id, title, result.strokes)]
   return result.matches.map(({ sides, strokes }) => {
     const [first = '', second = ''] = sides.map(side => sideName(outing, side))
     return one(`${game.id} ${sides.join()}`, `${title}: ${say('versus', { first, second })}`, strokes)
   })
+}
+
+function courseHandicapWords(outing: Outing, { methods, sides }: Game): string {
+  const players = (sides?.flat() ?? []).flatMap(ball => outing.balls.get(ball)?.players ?? [])
+  if (!players.some(id => outing.players.get(id)?.handicap?.kind === 'index')) return ''
+  return say(`strokes-${methods.courseHandicap ?? 'with-rating-minus-par'}`)
 }
 
 const linesOf = (outing: Outing, game: Game, strokes: ReadonlyMap<BallId, BallStrokes>): readonly StrokesLine[] =>

@@ -17,7 +17,8 @@ export function whyWords(outing: Outing, game: Game, ball: BallId, strokes: Stro
   const isDifference = formatTable[game.format].contest.strokes === 'difference'
   if (isDifference && isOfDifferences(game, strokes)) return differenceWords(outing, game, ball, of, strokes)
   const parts = [ownWords(game, of)]
-  if (of.forTeePar !== 0) parts.push(say('why-tee-par', { n: signed(of.forTeePar) }))
+  const isByRating = game.methods.courseHandicap === 'without-rating-minus-par'
+  if (of.forTeePar !== 0) parts.push(say(isByRating ? 'why-tee-rating' : 'why-tee-par', { n: signed(of.forTeePar) }))
   if (isDifference) parts.push(lowestWords(outing, ball, of, strokes))
   return parts.join('; ')
 }

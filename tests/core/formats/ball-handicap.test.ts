@@ -13,6 +13,7 @@ const player = (handicap: BallHandicap, parOfRound: number | null = 72): PlayerH
   player: 'p' as PlayerId,
   handicap,
   parOfRound,
+  ratings: null,
 })
 const methods: GameMethods = {
   ...noMethods,

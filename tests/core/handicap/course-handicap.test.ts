@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest'
 import {
   courseHandicap9,
+  courseHandicap9WithoutRatingMinusPar,
   courseHandicap18,
   courseHandicap18WithoutRatingMinusPar,
   courseHandicapSameNineTwice,
@@ -51,5 +52,10 @@ describe('course handicap without rating minus par (Great Britain and Ireland un
   it('is Index x Slope / 113', () => {
     expect(courseHandicap18WithoutRatingMinusPar(113, 120)).toEqual(fraction(12))
     expect(courseHandicap18WithoutRatingMinusPar(-113, 120)).toEqual(fraction(-12))
+  })
+
+  it('is half the Index x Slope / 113 over nine holes (from memory), the half by either method', () => {
+    expect(courseHandicap9WithoutRatingMinusPar(113, 120, 'half-index-unrounded')).toEqual(fraction(6))
+    expect(courseHandicap9WithoutRatingMinusPar(113, 113, 'half-index-to-tenth')).toEqual(fraction(57, 10))
   })
 })

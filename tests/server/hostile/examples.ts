@@ -77,6 +77,7 @@ export const factExamples: Readonly<Record<FactKind, FactExample>> = {
   gameSides: { key: 'game/match/sides', values: [[['birch']]] },
   gameAllowance: { key: 'game/match/allowance', values: [95] },
   gameRounding: { key: 'game/match/rounding', values: ['course-handicap-unrounded'] },
+  gameCourseHandicap: { key: 'game/match/course-handicap', values: ['without-rating-minus-par'] },
   gameNineHoleIndex: { key: 'game/match/nine-hole-index', values: ['half-index-unrounded'] },
   gameMatchStrokes: { key: 'game/match/match-strokes', values: [matchStrokesMethods[0]] },
   gameSideStrokes: { key: 'game/match/side-strokes', values: ['half-of-difference'] },

@@ -84,6 +84,14 @@ describe('strokes explained before the start', () => {
     const draft = { ...draftWith('stroke-play-net', [alder, ...players.slice(1, 2)]), tees }
     // 13.1 x 128 / 113 + 71.4 - 72 = 14.239; 95 % is 13.527, so 14.
     expect(strokesIn(draft)[0]?.lines[0]?.why).toBe('Course Handicap 14.24, 95 % = 13.53, so 14')
+    expect(strokesIn(draft)[0]?.courseHandicap).toContain('plus Course Rating minus par')
+    const game = draft.games['stroke-play-net']
+    const methods = { ...game.methods, courseHandicap: 'without-rating-minus-par' as const }
+    const [without] = strokesIn({ ...draft, games: { ...draft.games, 'stroke-play-net': { ...game, methods } } })
+    // 13.1 x 128 / 113 = 14.839; 95 % is 14.097, so 14.
+    expect(without?.lines[0]?.why).toBe('Course Handicap 14.84, 95 % = 14.1, so 14')
+    expect(without?.courseHandicap).toContain('without Course Rating minus par')
+    expect(strokesIn(draftWith('stableford', players))[0]?.courseHandicap).toBe('')
   })
 
   test('nowhere while something is at fault, and of gross scores none', () => {
