@@ -35,11 +35,22 @@ export interface OpProblem {
   readonly path: string
 }
 
-/** Reads an op's text as strictly as a server does: shape, canonical form, keys, and every value this version knows. */
-export function parseOp(text: string): Result<Op, OpProblem> {
+/** The schema of the values under a key, or null where a log of this kind has no such key. */
+export type SchemaOfKey = (key: string) => Pick<z.ZodMiniType, 'safeParse'> | null
+
+const schemaInOuting: SchemaOfKey = key => {
+  const parts = parseKey(key)
+  return parts && factSchemas[parts.kind]
+}
+
+/**
+ * Reads an op's text as strictly as a server does: shape, canonical form, keys, and every value this version knows; of an
+ * outing's log unless another table of keys is given.
+ */
+export function parseOp(text: string, schemaOf: SchemaOfKey = schemaInOuting): Result<Op, OpProblem> {
   const shaped = parseOpShape(text)
   if (!shaped.ok) return shaped
-  const problem = problemOfFacts(shaped.value)
+  const problem = problemOfFacts(shaped.value, schemaOf)
   return problem ? err(problem) : shaped
 }
 
@@ -56,12 +67,12 @@ export function parseOpShape(text: string): Result<Op, OpProblem> {
   return fault ? err({ code: fault.code, path: `facts[${fault.fact}].key` }) : ok(op)
 }
 
-function problemOfFacts(op: Op): OpProblem | null {
+function problemOfFacts(op: Op, schemaOf: SchemaOfKey): OpProblem | null {
   for (const [index, fact] of op.facts.entries()) {
-    const parts = parseKey(fact.key)
-    if (parts === null) return { code: 'newer', path: `facts[${index}].key` }
+    const schema = schemaOf(fact.key)
+    if (schema === null) return { code: 'newer', path: `facts[${index}].key` }
     if (fact.value === withdrawn) continue
-    const parsed = factSchemas[parts.kind].safeParse(fact.value)
+    const parsed = schema.safeParse(fact.value)
     if (parsed.success) continue
     return { code: 'wrong value', path: joinPath(`facts[${index}].value`, pathOfIssue(parsed.error?.issues[0])) }
   }

@@ -2,8 +2,8 @@
  * The version of the wire contract. One line a bump, newest first; the golden JSON Schemas change with it.
  * - 2 (2026-11): formats of the whole table; concessions, agreed results, rulings, absences, certification, playing
  *   conditions. Added since: three words that open a request to be let in (words, askers, admit, asked; by HTTP ask,
- *   wait), the desk's offers by asking, a game over some of the holes (gameHoles), and a Course
- *   Handicap without rating minus par (gameCourseHandicap).
+ *   wait), the desk's offers by asking, a game over some of the holes (gameHoles), a Course Handicap without
+ *   rating minus par (gameCourseHandicap), and the kinds of facts of a player's own log, which no server holds yet.
  * - 1 (2026-11): ops as canonical text, feeds, eras, four verdicts, snapshot in columns.
  */
 export const protocolVersion = 2

@@ -1,6 +1,8 @@
 import { type Fact, groupOfKey, type Op, withdrawn } from '#core/log/op.ts'
 import type { FactKind, FactValues, KeyParts, Role } from '#core/outing/facts.ts'
 import { parseKey } from '#core/outing/keys.ts'
+import type { PlayerFactKind } from '#core/plan/facts.ts'
+import { parsePlayerKey } from '#core/plan/keys.ts'
 import type { DeviceId, GroupId } from '#core/values/ids.ts'
 
 /**
@@ -15,9 +17,13 @@ type Row = Readonly<Record<Role, Right>>
 
 const deskAlone: Row = { desk: 'any', scorer: 'no', viewer: 'no', owner: 'no' }
 const groupAndDesk: Row = { desk: 'any', scorer: 'own group', viewer: 'no', owner: 'no' }
+const ownerAlone: Row = { desk: 'no', scorer: 'no', viewer: 'no', owner: 'any' }
 
-/** Who may write what: the server, the tests and the documentation read this table. */
-export const rolesTable: Readonly<Record<FactKind, Row>> = {
+/**
+ * Who may write what, in an outing's log and in a player's own: the server, the tests and the documentation read this
+ * table.
+ */
+export const rolesTable: Readonly<Record<FactKind | PlayerFactKind, Row>> = {
   title: deskAlone,
   day: deskAlone,
   length: deskAlone,
@@ -71,6 +77,11 @@ export const rolesTable: Readonly<Record<FactKind, Row>> = {
   key: { desk: 'any', scorer: 'own key', viewer: 'own key', owner: 'any' },
   voidKey: { desk: 'any', scorer: 'no', viewer: 'no', owner: 'any' },
   voidInvite: { desk: 'any', scorer: 'no', viewer: 'no', owner: 'any' },
+  unit: ownerAlone,
+  club: ownerAlone,
+  favourite: ownerAlone,
+  habit: ownerAlone,
+  habitNumber: ownerAlone,
 }
 
 /** Whose rights an op is weighed against. */
@@ -89,11 +100,12 @@ export function forbiddenFact(actor: Actor, op: Op): number | null {
 
 function mayWrite(actor: Actor, fact: Fact): boolean {
   const parts = parseKey(fact.key)
-  if (parts === null) return false
-  const right = rolesTable[parts.kind][actor.role]
+  const kind = parts?.kind ?? parsePlayerKey(fact.key)?.kind
+  if (kind === undefined) return false
+  const right = rolesTable[kind][actor.role]
   if (right === 'any') return true
   if (right === 'own group') return groupOfKey(fact.key) === actor.group
-  if (right === 'own key') return isOwnKey(actor, parts, fact)
+  if (right === 'own key') return parts !== null && isOwnKey(actor, parts, fact)
   return right === 'own grant' && isOwnGrant(actor, fact)
 }
 

@@ -1,4 +1,14 @@
-import { type Fraction, fraction, times } from './fraction.ts'
+import { type Fraction, fraction, roundHalfUp, times } from './fraction.ts'
+
+/** What a length on a course is told in. */
+export const lengthUnits = ['yards', 'metres'] as const
+export type LengthUnit = (typeof lengthUnits)[number]
+
+/** A whole number of yards or metres, in the unit in which a person said it. */
+export interface Length {
+  readonly amount: number
+  readonly unit: LengthUnit
+}
 
 /** Exactly 0.9144. Source: international yard and pound agreement, 1959. */
 const metresPerYard = fraction(9144, 10_000)
@@ -7,3 +17,9 @@ export const metresFromYards = (yards: Fraction): Fraction => times(yards, metre
 
 export const yardsFromMetres = (metres: Fraction): Fraction =>
   times(metres, fraction(metresPerYard.denominator, metresPerYard.numerator))
+
+/** The length in whole units; as it was said where the units agree. */
+export function amountIn({ amount, unit }: Length, wanted: LengthUnit): number {
+  if (unit === wanted) return amount
+  return roundHalfUp(wanted === 'metres' ? metresFromYards(fraction(amount)) : yardsFromMetres(fraction(amount)))
+}

@@ -21,6 +21,7 @@ import * as verdict from '#shared/messages/verdict.ts'
 import * as words from '#shared/messages/words.ts'
 import { opSchema } from '#shared/op.ts'
 import { plainOutingSchema } from '#shared/plain-outing.ts'
+import { playerFactSchemas } from '#shared/player-facts.ts'
 import { settleOutputSchema } from '#shared/settle-output.ts'
 import { wholeOutingSchema } from '#shared/whole-outing.ts'
 
@@ -50,6 +51,7 @@ const wire: Readonly<Record<string, Readonly<Record<string, z.core.$ZodType>>>> 
   words: schemasIn(words),
   op: { opSchema },
   facts: factSchemas,
+  'player-facts': playerFactSchemas,
 }
 
 const files = {
@@ -87,7 +89,7 @@ describe('the wire contract is the one written down', () => {
     const found = Object.keys(import.meta.glob('/shared/messages/*.ts')).map(path => path.split('/').at(-1))
     expect(found.sort()).toEqual(
       Object.keys(wire)
-        .filter(name => name !== 'op' && name !== 'facts')
+        .filter(name => !['op', 'facts', 'player-facts'].includes(name))
         .map(name => `${name}.ts`)
         .sort(),
     )

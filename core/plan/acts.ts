@@ -1,0 +1,41 @@
+import { withdrawn } from '#core/log/op.ts'
+import type { NewFact } from '#core/outing/stated-fact.ts'
+import type { Json } from '#core/values/json.ts'
+import type { Length, LengthUnit } from '#core/values/length.ts'
+import { type Club, proposedClubs } from './clubs.ts'
+import type { Habit, HabitNumber } from './habits.ts'
+import { playerKeys } from './keys.ts'
+import type { Plan } from './plan.ts'
+
+const json = (length: Length): Json => ({ amount: length.amount, unit: length.unit })
+
+/** A club in the bag with its carry, or without a number. */
+const clubFact = (club: Club, carry: Length | null): NewFact => ({
+  key: playerKeys.club(club),
+  value: { carry: carry && json(carry) },
+})
+
+/** A club put in. The first one brings the proposed clubs with it, in one act. */
+export function clubPutIn({ said, unit }: Plan, club: Club, carry: number | null): NewFact[] {
+  const others = said.size > 0 ? [] : proposedClubs.filter(each => each !== club)
+  return [clubFact(club, carry === null ? null : { amount: carry, unit }), ...others.map(each => clubFact(each, null))]
+}
+
+/** A club taken out. Before anything was put in it leaves the rest of the proposed ones. */
+export function clubTakenOut({ said }: Plan, club: Club): NewFact[] {
+  if (said.has(club)) return [{ key: playerKeys.club(club), value: withdrawn }]
+  return said.size > 0 ? [] : proposedClubs.filter(each => each !== club).map(each => clubFact(each, null))
+}
+
+export const unitChosen = (unit: LengthUnit): NewFact[] => [{ key: playerKeys.unit, value: unit }]
+
+/** The number that a lay-up leaves; null for none. */
+export const favouriteChosen = ({ unit }: Plan, amount: number | null): NewFact[] => [
+  { key: playerKeys.favourite, value: amount === null ? withdrawn : json({ amount, unit }) },
+]
+
+export const habitSwitched = (habit: Habit, isOn: boolean): NewFact[] => [{ key: playerKeys.habit(habit), value: isOn }]
+
+export const habitNumberChosen = ({ unit }: Plan, number: HabitNumber, amount: number): NewFact[] => [
+  { key: playerKeys.habitNumber(number), value: json({ amount, unit }) },
+]

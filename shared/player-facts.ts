@@ -1,0 +1,34 @@
+import * as z from 'zod/mini'
+import type { PlayerFactKind, PlayerFactValues } from '#core/plan/facts.ts'
+import { parsePlayerKey } from '#core/plan/keys.ts'
+import type { Json } from '#core/values/json.ts'
+import { lengthUnits } from '#core/values/length.ts'
+import { wholeFrom } from './atoms.ts'
+import type { SchemaOfKey } from './op.ts'
+import { proves } from './proof.ts'
+
+/** Nobody carries a ball as far, in yards or metres. */
+const longestLength = 500
+
+const length = z.strictObject({ amount: wholeFrom(1, longestLength), unit: z.enum(lengthUnits) })
+
+/** The shape of every kind's value in a player's own log, strict; equal to core's types or it does not compile. */
+export const playerFactSchemas = {
+  unit: proves<PlayerFactValues['unit']>()(z.enum(lengthUnits)),
+  club: proves<PlayerFactValues['club']>()(z.strictObject({ carry: z.nullable(length) })),
+  favourite: proves<PlayerFactValues['favourite']>()(length),
+  habit: proves<PlayerFactValues['habit']>()(z.boolean()),
+  habitNumber: proves<PlayerFactValues['habitNumber']>()(
+    z.strictObject({ amount: wholeFrom(0, longestLength), unit: z.enum(lengthUnits) }),
+  ),
+} satisfies Record<PlayerFactKind, z.ZodMiniType>
+
+/** For `parseOp`: what a player's log may hold. */
+export const schemaInPlayerLog: SchemaOfKey = key => {
+  const parts = parsePlayerKey(key)
+  return parts && playerFactSchemas[parts.kind]
+}
+
+/** True when this version understands the value; a newer version's is kept and left out of the advice. */
+export const isKnownPlayerValue = (kind: PlayerFactKind, value: Json): boolean =>
+  playerFactSchemas[kind].safeParse(value).success
