@@ -28,5 +28,8 @@ export const holePath = (log: LogId, { hole, lap }: PlayedHole): string =>
 /** The reset after a three, by its number from 1. */
 export const resetPath = (log: LogId, three: number): string => `/o/${log}/reset/${three}`
 
+/** After the last hole: how it came out, and the way to the card. */
+export const finishPath = (log: LogId): string => `/o/${log}/finish`
+
 /** The player's own targets and cue. */
 export const aimsPath = (log: LogId): string => `/o/${log}/targets`

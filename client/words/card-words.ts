@@ -1,4 +1,4 @@
-import { own, rulesOfGolf, standard, type Words } from './word.ts'
+import { own, rulesOfGolf, standard, trade, type Words } from './word.ts'
 
 /** Certifying a card from two records. */
 export const cardWords = {
@@ -11,6 +11,7 @@ export const cardWords = {
   'certify-marks-hint': own(
     'Scores put in here for {player} then stand beside those on the card, and both have to agree.',
   ),
+  'certify-markers': trade('Markers'),
   'certify-marker-of': own('Marker of {player}'),
   'certify-no-marker': own('not named'),
   'certify-by-player': own('{player}: {state}'),

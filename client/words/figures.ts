@@ -45,4 +45,9 @@ export function formatHoles(holes: readonly number[]): string {
 export const formatTime = (at: number): string =>
   new Intl.DateTimeFormat(undefined, { hour: '2-digit', minute: '2-digit' }).format(at)
 
+const dayForm = new Intl.DateTimeFormat('en-GB', { day: 'numeric', month: 'long', year: 'numeric', timeZone: 'UTC' })
+
+/** A day of the calendar, "2026-05-16", as it is written: "16 May 2026". */
+export const formatDay = (day: string): string => dayForm.format(Date.parse(day))
+
 export const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1)

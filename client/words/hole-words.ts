@@ -3,7 +3,6 @@ import { own, trade, type Words } from './word.ts'
 export const holeWords = {
   'previous-hole': trade('Previous hole'),
   'next-hole': trade('Next hole'),
-  'to-card': own('To the card'),
   'in-play': own('in play'),
   you: own('you'),
   honour: trade('honour'),

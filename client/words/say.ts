@@ -11,6 +11,7 @@ import { mendWords } from './mend-words.ts'
 import { noteWords } from './note-words.ts'
 import { outingWords } from './outing-words.ts'
 import { phoneWords } from './phone-words.ts'
+import { resultWords } from './result-words.ts'
 import { rulingWords } from './ruling-words.ts'
 import { startWords } from './start-words.ts'
 import { strokesWords } from './strokes-words.ts'
@@ -25,6 +26,7 @@ export const catalogue = {
   ...gameWords,
   ...groupWords,
   ...homeWords,
+  ...resultWords,
   ...rulingWords,
   ...startWords,
   ...strokesWords,

@@ -119,6 +119,7 @@ test('four players, four games: conceded, agreed, pressed, picked up, certified 
   await test.step('player and marker certify; a change brings one down', async () => {
     await openTab(page, 'Card')
     const card = page.getByRole('region', { name: 'Certification' }).getByRole('region', { name: 'Alder' })
+    await page.getByText('Markers', { exact: true }).click()
     await page.getByRole('combobox', { name: 'Marker of Alder' }).selectOption('Birch')
     await certify(page, 'Alder', 'Certify as Alder')
     await expect(card).toContainText('Alder: certified')
@@ -133,6 +134,7 @@ test('four players, four games: conceded, agreed, pressed, picked up, certified 
   })
 
   await test.step('the marker’s own record stands beside the card, and the two choose', async () => {
+    await page.getByText('Markers', { exact: true }).click()
     await page.getByRole('combobox', { name: 'This phone keeps the marker’s record of' }).selectOption('Rowan')
     await goToHole(page, 18)
     await tapKey(page, 'Rowan', 6)

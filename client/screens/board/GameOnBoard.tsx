@@ -1,10 +1,9 @@
 import type { GameGap } from '#core/formats/game-result.ts'
-import { formatTable } from '#core/formats/table.ts'
 import type { Game, Outing } from '#core/outing/outing.ts'
 import type { Results } from '#core/outing/results.ts'
 import { unreachable } from '#core/values/assert.ts'
 import { say } from '../../words/say.ts'
-import { gameTitle, gapWords } from './board-view.ts'
+import { allowanceWords, gameTitle, gapWords, overWords, unitWord } from './board-view.ts'
 import { LineNotes } from './LineNotes.tsx'
 import { MatchOnBoard } from './MatchOnBoard.tsx'
 import { PartsOnBoard } from './PartsOnBoard.tsx'
@@ -22,38 +21,19 @@ interface Props {
 export function GameOnBoard({ outing, results, game }: Props) {
   const result = results.games.get(game.id)
   const title = gameTitle(game.format)
-  const { allowancePercent } = game.methods
-  const hasAllowance =
-    allowancePercent !== null && game.format !== null && formatTable[game.format].settings.includes('allowancePercent')
-  const unit = result && unitWord(result)
+  const allowance = allowanceWords(game)
+  const over = overWords(outing, game)
   return (
     <section className="board-game" aria-label={title}>
       <h2 className="board-title">
         {title}
-        {hasAllowance && <small>{say('board-allowance', { percent: allowancePercent ?? 0 })}</small>}
-        {game.holes && <small>{overWords(outing, game)}</small>}
-        <small className="unit">{unit}</small>
+        {allowance && <small>{allowance}</small>}
+        {over && <small>{over}</small>}
+        <small className="unit">{result && unitWord(result)}</small>
       </h2>
       {result && <Lines outing={outing} results={results} game={game} result={result} />}
     </section>
   )
-}
-
-/** "holes 10 to 18", by the order of play of the game's first group. */
-function overWords(outing: Outing, { sides, holes }: Game): string {
-  const ball = outing.balls.get(sides?.flat()[0] ?? ('' as never))
-  const round = outing.groups.get(ball?.group ?? ('' as never))?.round ?? []
-  return say('board-over', {
-    from: holes?.from?.[0] ?? round[0]?.hole ?? 1,
-    to: holes?.to?.[0] ?? round.at(-1)?.hole ?? outing.length,
-  })
-}
-
-/** What the figures on the right are. */
-function unitWord(result: Result): string {
-  if (result.kind === 'total' || result.kind === 'shares')
-    return say(result.unit === 'skins' ? 'short-skins' : result.unit)
-  return result.kind === 'parts' ? say('points') : ''
 }
 
 type Result = NonNullable<ReturnType<Results['games']['get']>>

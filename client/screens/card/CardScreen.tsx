@@ -2,6 +2,8 @@ import { Link } from 'wouter'
 import { ownGroupOf } from '../../state/own-group.ts'
 import { useOuting } from '../../state/use-outing.ts'
 import { say } from '../../words/say.ts'
+import { headWords } from '../finish/result-text.ts'
+import { SendResult } from '../finish/SendResult.tsx'
 import { groupShown } from '../hole/hole-view.ts'
 import { OutingPage } from '../outing/OutingPage.tsx'
 import { mendPath, rulingsPath } from '../paths.ts'
@@ -12,8 +14,9 @@ import { CloseCards } from './CloseCards.tsx'
 import { Files } from './Files.tsx'
 import { History } from './History.tsx'
 import { LateScores } from './LateScores.tsx'
+import { OpenHoles } from './OpenHoles.tsx'
 
-/** Check, close, take away: the end of a round. */
+/** Check, certify, send the result, take away: the end of a round. */
 export function CardScreen() {
   const outing = useOuting(store => store.outing)
   const results = useOuting(store => store.results)
@@ -25,13 +28,15 @@ export function CardScreen() {
     <OutingPage tab="card">
       <div>
         <h1>{say('card-title')}</h1>
-        <p className="quiet">{[outing.title, outing.day].filter(Boolean).join(' · ')}</p>
+        <p className="quiet">{headWords(outing)}</p>
       </div>
       {group && <CardTable log={log} outing={outing} results={results} group={group} />}
-      {group && <Certify log={log} outing={outing} group={group} />}
-      {group && <CardChanges log={log} outing={outing} group={group} />}
-      {group && <CloseCards outing={outing} group={group} />}
+      {group && <OpenHoles log={log} outing={outing} group={group} />}
       <LateScores outing={outing} />
+      {group && <Certify log={log} outing={outing} group={group} />}
+      {group && <SendResult outing={outing} results={results} group={group} />}
+      {group && <CloseCards outing={outing} group={group} />}
+      {group && <CardChanges log={log} outing={outing} group={group} />}
       <Link className="button" href={mendPath(log)}>
         {say('mend-open')}
       </Link>

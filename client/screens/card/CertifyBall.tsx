@@ -1,10 +1,8 @@
-import { markerFacts } from '#core/outing/acts-ball.ts'
 import { certifyFacts, uncertifyFacts } from '#core/outing/acts-card.ts'
 import { certificationOfBall } from '#core/outing/certification-of.ts'
 import type { Certifier } from '#core/outing/facts.ts'
-import type { Group, Outing } from '#core/outing/outing.ts'
-import type { BallId, PlayerId } from '#core/values/ids.ts'
-import { Select } from '../../parts/Select.tsx'
+import type { Outing } from '#core/outing/outing.ts'
+import type { BallId } from '#core/values/ids.ts'
 import { useWork } from '../../parts/use-work.ts'
 import { act } from '../../state/actions.ts'
 import { say } from '../../words/say.ts'
@@ -13,14 +11,13 @@ import { DifferenceList } from './DifferenceList.tsx'
 
 interface Props {
   readonly outing: Outing
-  readonly group: Group
   readonly ball: BallId
   /** The ball of whoever holds this phone; null where nobody here certifies. */
   readonly holder: BallId | null
 }
 
 /** One card: who stands by it, what differs, and the holder's own tap. */
-export function CertifyBall({ outing, group, ball, holder }: Props) {
+export function CertifyBall({ outing, ball, holder }: Props) {
   const found = outing.balls.get(ball)
   if (!found) return null
   const certification = certificationOfBall(outing, found)
@@ -28,17 +25,19 @@ export function CertifyBall({ outing, group, ball, holder }: Props) {
   const markerName = marker === null ? '' : ` ${outing.players.get(marker)?.name ?? marker}`
   const lines: readonly DifferenceLine[] = differencesOf(certification)
   const isMarker = marker !== null && holder !== null && outing.balls.get(holder)?.players.includes(marker) === true
+  const hasMarker = marker !== null || certification.marker.hasCertified
   const { isComplete, isCertified } = certification
   return (
     <section className="group-box" aria-label={found.name}>
       <h3>{found.name}</h3>
       <ul>
         <li>{say('certify-by-player', { player: found.name, state: certifierWords(certification.player) })}</li>
-        <li>{say('certify-by-marker', { marker: markerName, state: certifierWords(certification.marker) })}</li>
+        {hasMarker && (
+          <li>{say('certify-by-marker', { marker: markerName, state: certifierWords(certification.marker) })}</li>
+        )}
       </ul>
       {isCertified && <p>{say('certify-whole')}</p>}
       {lines.length > 0 && <DifferenceList player={found.name} ball={ball} lines={lines} canChoose={holder !== null} />}
-      {holder !== null && <MarkerChoice outing={outing} group={group} ball={ball} marker={marker} />}
       {holder === ball && (
         <CertifyButton outing={outing} ball={ball} by="player" of={certification.player} isComplete={isComplete} />
       )}
@@ -80,27 +79,5 @@ function CertifyButton({ outing, ball, by, of, isComplete }: ButtonProps) {
     >
       {say(`certify-as-${by}`, { player })}
     </button>
-  )
-}
-
-interface MarkerProps extends Pick<Props, 'outing' | 'group' | 'ball'> {
-  readonly marker: PlayerId | null
-}
-
-function MarkerChoice({ outing, group, ball, marker }: MarkerProps) {
-  const { work } = useWork()
-  const others = group.balls.filter(other => other !== ball).flatMap(other => outing.balls.get(other)?.players ?? [])
-  return (
-    <Select
-      label={say('certify-marker-of', { player: outing.balls.get(ball)?.name ?? ball })}
-      value={marker ?? ''}
-      options={[
-        { value: '', text: say('certify-no-marker') },
-        ...others.map(player => ({ value: player as string, text: outing.players.get(player)?.name ?? player })),
-      ]}
-      onValue={value =>
-        work(() => act('marker named', markerFacts(outing, ball, value === '' ? null : (value as PlayerId))))
-      }
-    />
   )
 }

@@ -4,18 +4,15 @@ import { useWork } from '../../parts/use-work.ts'
 import { act } from '../../state/actions.ts'
 import { useOuting } from '../../state/use-outing.ts'
 import { say } from '../../words/say.ts'
-import { openWords } from './card-view.ts'
 
-/** What is open still, and the desk's close. */
+/** The desk's close, once it is asked for. */
 export function CloseCards({ outing, group }: { readonly outing: Outing; readonly group: Group }) {
   const isDesk = useOuting(store => store.me?.role === 'desk')
   const { isWorking, work } = useWork()
-  const open = openWords(outing, group)
   const isClosed = group.balls.every(ball => outing.cards.get(ball)?.isClosed)
   const toClose = group.balls.filter(ball => !outing.cards.get(ball)?.isClosed)
   return (
     <div className="stack">
-      {open.length === 0 ? <p>{say('card-complete')}</p> : <Open lines={open} />}
       {isClosed && <p>{say('card-is-closed')}</p>}
       {isDesk && !isClosed && (
         <>
@@ -41,15 +38,5 @@ export function CloseCards({ outing, group }: { readonly outing: Outing; readonl
         </button>
       )}
     </div>
-  )
-}
-
-function Open({ lines }: { readonly lines: readonly string[] }) {
-  return (
-    <ul className="notice">
-      {lines.map(line => (
-        <li key={line}>{line}</li>
-      ))}
-    </ul>
   )
 }

@@ -1,9 +1,11 @@
-import { type HoleKey, holeKey } from '#core/card/score.ts'
+import { type HoleKey, holeKey, type PlayedHole } from '#core/card/score.ts'
 import type { Group, Outing } from '#core/outing/outing.ts'
 import type { BallId } from '#core/values/ids.ts'
 import { candidatesOf } from '../../parts/mark.ts'
 import { formatHoles, formatScore } from '../../words/figures.ts'
 import { say } from '../../words/say.ts'
+import { isAwaited } from '../hole/hole-in-play.ts'
+import { isWritten } from '../hole/hole-view.ts'
 
 /** What the card shows in a box: "5", "5 / 6" while two scores wait, empty where nothing is written. */
 export function boxWords(outing: Outing, ball: BallId, key: HoleKey): string {
@@ -23,21 +25,25 @@ export function grossOf(outing: Outing, ball: BallId, keys: readonly HoleKey[]):
   return sum
 }
 
-/** What still stands open on the cards of a group, one sentence each; empty when every hole is settled. */
-export function openWords(outing: Outing, group: Group): readonly string[] {
-  return group.balls.flatMap(ball => {
+/** What still stands open on a card: the sentence, and the first hole of it. */
+export interface OpenLine {
+  readonly text: string
+  readonly at: PlayedHole
+}
+
+/** One line a player and reason; empty when every hole that is owed has its score. */
+export const openLines = (outing: Outing, group: Group): readonly OpenLine[] =>
+  group.balls.flatMap(ball => {
     const player = outing.balls.get(ball)?.name ?? ball
-    const kinds = group.round.map(at => ({
-      hole: at.hole,
-      kind: outing.cards.get(ball)?.scores.get(holeKey(at))?.kind ?? 'none',
-    }))
-    const missing = kinds.filter(({ kind }) => kind === 'none').map(({ hole }) => hole)
-    const two = kinds.filter(({ kind }) => kind === 'two').map(({ hole }) => hole)
-    return [
-      ...(missing.length > 0 ? [say('card-missing', { player, holes: holesWords(missing) })] : []),
-      ...(two.length > 0 ? [say('card-two', { player, holes: holesWords(two) })] : []),
-    ]
+    const awaited = group.round.filter(at => isAwaited(outing, ball, holeKey(at)))
+    const two = awaited.filter(at => isWritten(outing, ball, holeKey(at)))
+    const missing = awaited.filter(at => !two.includes(at))
+    return [...lineOf('card-missing', player, missing), ...lineOf('card-two', player, two)]
   })
+
+function lineOf(key: 'card-missing' | 'card-two', player: string, found: readonly PlayedHole[]): OpenLine[] {
+  const [at] = found
+  return at === undefined ? [] : [{ text: say(key, { player, holes: holesWords(found.map(({ hole }) => hole)) }), at }]
 }
 
 const holesWords = (holes: readonly number[]): string =>

@@ -74,6 +74,7 @@ export function HolePage({ log, outing, results, group, at }: Props) {
         at={at}
         closedThree={threeJustClosed(outing, results, scored, at)}
         isBehind={isBehind(outing, group, scored, at)}
+        isOver={isAllIn(outing, group)}
       >
         {canScore && <UndoScore at={at} />}
         {canScore && <LockButton />}

@@ -4,14 +4,14 @@ import type { Outing } from '#core/outing/outing.ts'
 import type { Results, Three } from '#core/outing/results.ts'
 import type { BallId } from '#core/values/ids.ts'
 import { Strip } from '../../parts/Strip.tsx'
-import { stripOf, stripWords, threeWords } from '../../parts/strip-view.ts'
+import { stripOf, stripWords } from '../../parts/strip-view.ts'
 import { ownGroupOf } from '../../state/own-group.ts'
 import { useOuting } from '../../state/use-outing.ts'
-import { formatOver } from '../../words/figures.ts'
 import { say } from '../../words/say.ts'
 import { NowhereScreen } from '../home/NowhereScreen.tsx'
 import { OutingPage } from '../outing/OutingPage.tsx'
 import { holePath } from '../paths.ts'
+import { ClosedLine } from './ClosedLine.tsx'
 import { groupShown, threeOf } from './hole-view.ts'
 import { AimsOfThree } from './own/AimsOfThree.tsx'
 import { strokesOver } from './strokes-here.ts'
@@ -63,24 +63,6 @@ interface ThreeProps {
   readonly outing: Outing
   readonly results: Results
   readonly balls: readonly BallId[]
-}
-
-function ClosedLine({ outing, results, balls, three }: ThreeProps & { readonly three: number }) {
-  return (
-    <div className="ball-row">
-      <p>{say('three-closed', { three: threeWords(three) })}</p>
-      <p className="spread">
-        {balls.map(ball => {
-          const sum = threeOf(results, ball, three)?.overLevel ?? null
-          return (
-            <span key={ball}>
-              {outing.balls.get(ball)?.name ?? ball} <b>{sum === null ? '' : formatOver(sum)}</b>
-            </span>
-          )
-        })}
-      </p>
-    </div>
-  )
 }
 
 interface NextProps extends ThreeProps {

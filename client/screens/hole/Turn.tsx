@@ -3,7 +3,7 @@ import { useLocation } from 'wouter'
 import type { PlayedHole } from '#core/card/score.ts'
 import type { LogId } from '#core/values/ids.ts'
 import { say } from '../../words/say.ts'
-import { holePath, resetPath, tabPath } from '../paths.ts'
+import { finishPath, holePath, resetPath } from '../paths.ts'
 
 interface Props {
   readonly log: LogId
@@ -13,12 +13,14 @@ interface Props {
   readonly closedThree: number | null
   /** True once the balls scored here are on the hole behind this one. */
   readonly isBehind: boolean
+  /** True once every score of the group is in. */
+  readonly isOver: boolean
   /** What lies between the two. */
   readonly children?: ReactNode
 }
 
 /** To the hole before and the hole after, in order of play. */
-export function Turn({ log, holes, at, closedThree, isBehind, children }: Props) {
+export function Turn({ log, holes, at, closedThree, isBehind, isOver, children }: Props) {
   const [, go] = useLocation()
   const place = holes.findIndex(({ hole, lap }) => hole === at.hole && lap === at.lap)
   const [before, after] = [holes[place - 1], holes[place + 1]]
@@ -45,8 +47,8 @@ export function Turn({ log, holes, at, closedThree, isBehind, children }: Props)
           {say('next-hole')}
         </button>
       ) : (
-        <button type="button" className="button" onClick={() => go(tabPath(log, 'card'))}>
-          {say('to-card')}
+        <button type="button" className={isOver ? 'button loud' : 'button'} onClick={() => go(finishPath(log))}>
+          {say('finish-round')}
         </button>
       )}
     </div>

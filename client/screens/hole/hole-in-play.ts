@@ -5,7 +5,7 @@ import type { BallId } from '#core/values/ids.ts'
 import { holesOf, isSettled, isWritten } from './hole-view.ts'
 
 /** True while a ball's score of a hole is still to come: not settled, and neither hole nor ball is out of it. */
-function isAwaited(outing: Outing, ball: BallId, key: HoleKey): boolean {
+export function isAwaited(outing: Outing, ball: BallId, key: HoleKey): boolean {
   if (isSettled(outing, ball, key) || outing.notes.holesOut.has(key)) return false
   const found = outing.balls.get(ball)
   return found === undefined || !holesAbsent(outing, found).has(key)

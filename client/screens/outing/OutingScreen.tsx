@@ -14,6 +14,7 @@ import { paths } from '../paths.ts'
 
 const AimsScreen = lazy(async () => ({ default: (await import('../hole/own/AimsScreen.tsx')).AimsScreen }))
 const CardScreen = lazy(async () => ({ default: (await import('../card/CardScreen.tsx')).CardScreen }))
+const FinishScreen = lazy(async () => ({ default: (await import('../finish/FinishScreen.tsx')).FinishScreen }))
 const GamesScreen = lazy(async () => ({ default: (await import('../games/GamesScreen.tsx')).GamesScreen }))
 const GroupsScreen = lazy(async () => ({ default: (await import('../groups/GroupsScreen.tsx')).GroupsScreen }))
 const MendScreen = lazy(async () => ({ default: (await import('../mend/MendScreen.tsx')).MendScreen }))
@@ -35,6 +36,7 @@ export function OutingScreen({ log }: { readonly log: LogId }) {
       <Switch>
         <Route path="/o/:log/board" component={BoardScreen} />
         <Route path="/o/:log/card" component={CardScreen} />
+        <Route path="/o/:log/finish" component={FinishScreen} />
         <Route path="/o/:log/games" component={GamesScreen} />
         <Route path="/o/:log/groups" component={GroupsScreen} />
         <Route path="/o/:log/mend" component={MendScreen} />

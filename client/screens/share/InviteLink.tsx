@@ -1,5 +1,6 @@
 import { useEffect, useRef, useState } from 'react'
 import type { GroupId } from '#core/values/ids.ts'
+import { copyText } from '../../device/sharing.ts'
 import { inviteLink } from '../../state/actions.ts'
 import { say } from '../../words/say.ts'
 import { QrCode } from './QrCode.tsx'
@@ -48,13 +49,5 @@ export function InviteLink({ role, group }: Props) {
       <QrCode text={link} label={say('share-qr')} />
       <p className="quiet">{say('share-hint')}</p>
     </>
-  )
-}
-
-async function copyText(text: string): Promise<boolean> {
-  if (!navigator.clipboard) return false
-  return navigator.clipboard.writeText(text).then(
-    () => true,
-    () => false,
   )
 }

@@ -1,14 +1,13 @@
+import { canShare, share } from '../../device/sharing.ts'
+import { fire } from '../../parts/fire.ts'
 import { say } from '../../words/say.ts'
 
 /** Hands the link to the phone's own way of sharing, where it has one. */
 export function SendLink({ link }: { readonly link: string }) {
-  if (typeof navigator.share !== 'function') return null
-  const send = (): void => {
-    // Someone who changes their mind is no fault.
-    navigator.share({ title: say('product'), url: link }).catch(() => null)
-  }
+  const shared = { title: say('product'), url: link }
+  if (!canShare(shared)) return null
   return (
-    <button type="button" className="button grow" onClick={send}>
+    <button type="button" className="button grow" onClick={() => fire(share(shared))}>
       {say('share-send')}
     </button>
   )

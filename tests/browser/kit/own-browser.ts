@@ -1,6 +1,7 @@
 import { type ChildProcess, spawn } from 'node:child_process'
 import { createInterface } from 'node:readline'
 import { type Browser, chromium, type Page } from '@playwright/test'
+import { endAtExit } from './at-exit.ts'
 import { chromiumArgs, chromiumPath } from './chromium.ts'
 
 const args = [...chromiumArgs, '--headless', '--remote-debugging-port=0', '--window-size=390,844']
@@ -19,6 +20,11 @@ export async function launchOwnBrowser(profile: string): Promise<OwnBrowser> {
     stdio: ['ignore', 'ignore', 'pipe'],
   })
   const gone = new Promise<void>(resolve => child.once('exit', () => resolve()))
+  const killNow = (): void => {
+    if (child.pid !== undefined && child.exitCode === null && child.signalCode === null)
+      process.kill(-child.pid, 'SIGKILL')
+  }
+  endAtExit(killNow)
   const browser: Browser = await chromium.connectOverCDP(await endpointOf(child))
   const [context] = browser.contexts()
   if (!context) throw new Error('the browser has no context')
@@ -26,9 +32,7 @@ export async function launchOwnBrowser(profile: string): Promise<OwnBrowser> {
   await page.setViewportSize({ width: 390, height: 844 })
   return {
     page,
-    killNow: () => {
-      if (child.pid !== undefined) process.kill(-child.pid, 'SIGKILL')
-    },
+    killNow,
     whenGone: () => gone,
   }
 }

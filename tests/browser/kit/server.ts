@@ -1,8 +1,9 @@
 import { type ChildProcess, spawn } from 'node:child_process'
-import { mkdtempSync } from 'node:fs'
+import { mkdtempSync, rmSync } from 'node:fs'
 import { createServer } from 'node:net'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
+import { endAtExit } from './at-exit.ts'
 
 /** The built server in a process of its own, on a port and a data folder that survive its restarts. */
 export interface ServerProcess {
@@ -35,6 +36,11 @@ export async function startServer(main = 'dist/server/main.js'): Promise<ServerP
     })
     await whenHealthy(url, child)
   }
+  // A test that fails stops nothing itself.
+  endAtExit(() => {
+    child?.kill('SIGKILL')
+    rmSync(dataDir, { recursive: true, force: true })
+  })
   await start()
   return { url, dataDir, start, kill: () => end('SIGKILL'), stop: () => end('SIGTERM') }
 }

@@ -11,7 +11,8 @@ interface Props {
   readonly log: LogId
   readonly ball: BallId
   readonly closed: Three
-  readonly next: Three
+  /** Null after the last three. */
+  readonly next: Three | null
   /** Behind a tap on a phone that scores for others: Rules of Golf 2023, rule 10.2, keeps a plan one's own. */
   readonly isShut: boolean
 }
@@ -35,7 +36,7 @@ export function AimsOfThree(props: Props) {
 
 function Aims({ log, ball, closed, next }: Props) {
   const [aims] = useAims(log, ball)
-  const [before, target] = [aims?.targets[closed.number - 1], aims?.targets[next.number - 1]]
+  const [before, target] = [aims?.targets[closed.number - 1], next && aims?.targets[next.number - 1]]
   const strokes = closed.overLevel === null ? null : closed.level + closed.overLevel
   return (
     <div className="aims">
@@ -45,16 +46,18 @@ function Aims({ log, ball, closed, next }: Props) {
           <b>{say('aims-against', { over: formatOver(strokes - before, 'on-target') })}</b>
         </p>
       )}
-      <p>
-        {target === undefined ? (
-          say('aims-none-level', { level: next.level })
-        ) : (
-          <>
-            <b className="aims-figure">{target}</b> {say('aims-is-target', { level: next.level })}
-          </>
-        )}
-      </p>
-      {aims?.cue && <p className="aims-cue">{say('aims-quoted', { cue: aims.cue })}</p>}
+      {next && (
+        <p>
+          {target == null ? (
+            say('aims-none-level', { level: next.level })
+          ) : (
+            <>
+              <b className="aims-figure">{target}</b> {say('aims-is-target', { level: next.level })}
+            </>
+          )}
+        </p>
+      )}
+      {next && aims?.cue && <p className="aims-cue">{say('aims-quoted', { cue: aims.cue })}</p>}
       <Link className="plain-link" href={aimsPath(log)}>
         {say('aims-change')}
       </Link>

@@ -1,0 +1,77 @@
+import { useLocation } from 'wouter'
+import { Strip } from '../../parts/Strip.tsx'
+import { stripOf, stripWords } from '../../parts/strip-view.ts'
+import { ownGroupOf } from '../../state/own-group.ts'
+import { useOuting } from '../../state/use-outing.ts'
+import { say } from '../../words/say.ts'
+import { openLines } from '../card/card-view.ts'
+import { OpenHoles } from '../card/OpenHoles.tsx'
+import { ClosedLine } from '../hole/ClosedLine.tsx'
+import { groupShown, threeOf } from '../hole/hole-view.ts'
+import { AimsOfThree } from '../hole/own/AimsOfThree.tsx'
+import { useAims } from '../hole/own/use-aims.ts'
+import { useWhose } from '../hole/whose-scores.ts'
+import { OutingPage } from '../outing/OutingPage.tsx'
+import { tabPath } from '../paths.ts'
+import { type GameLines, gameLines } from './game-lines.ts'
+import { SendResult } from './SendResult.tsx'
+
+/** After the last hole: the last three closed, what is open still, how every game came out, and the way to the card. */
+export function FinishScreen() {
+  const outing = useOuting(store => store.outing)
+  const results = useOuting(store => store.results)
+  const me = useOuting(store => store.me)
+  const log = useOuting(store => store.log)
+  const own = useOuting(ownGroupOf)
+  const [whose] = useWhose(log, outing, me)
+  const [, go] = useLocation()
+  const [aims] = useAims(log, whose.ball)
+  const group = outing && groupShown(outing, own)
+  if (!outing || !results || !log || !group) return null
+  const first = whose.ball ?? group.balls[0]
+  const level = first && results.cards.get(first)
+  const last = level?.threes.at(-1)
+  const isClosed = last !== undefined && group.balls.every(ball => threeOf(results, ball, last.number)?.isClosed)
+  const isOpen = openLines(outing, group).length > 0
+  const onward = (
+    <div className="turn">
+      <button type="button" className="button loud" onClick={() => go(tabPath(log, 'card'))}>
+        {say('finish-check')}
+      </button>
+    </div>
+  )
+  return (
+    <OutingPage tab="hole" above={onward}>
+      {level && (
+        <Strip
+          blocks={stripOf(outing, level, null)}
+          label={stripWords(outing.balls.get(level.ball)?.name ?? level.ball, level)}
+          hasSums
+        />
+      )}
+      {last && isClosed && <ClosedLine outing={outing} results={results} balls={group.balls} three={last.number} />}
+      <h1 className="finish-title">{say(isOpen ? 'finish-open' : 'finish-title')}</h1>
+      {isOpen && <OpenHoles log={log} outing={outing} group={group} />}
+      {gameLines(outing, results).map(game => (
+        <GameResultLines key={game.id} game={game} />
+      ))}
+      {whose.ball && aims && last?.isClosed && (
+        <AimsOfThree log={log} ball={whose.ball} closed={last} next={null} isShut={group.balls.length > 1} />
+      )}
+      <SendResult outing={outing} results={results} group={group} />
+    </OutingPage>
+  )
+}
+
+function GameResultLines({ game: { title, lines } }: { readonly game: GameLines }) {
+  return (
+    <section className="finish-game" aria-label={title}>
+      <h2>{title}</h2>
+      <ul>
+        {lines.map(line => (
+          <li key={line}>{line}</li>
+        ))}
+      </ul>
+    </section>
+  )
+}
