@@ -136,6 +136,7 @@ export const factSchemas = {
   press: proves<FactValues['press']>()(z.strictObject({ by: ballId })),
   holeOut: proves<FactValues['holeOut']>()(z.strictObject({ counts: z.enum(holeOutMethods), reason })),
   drive: proves<FactValues['drive']>()(idOf<PlayerId>()),
+  teeShot: proves<FactValues['teeShot']>()(idOf<PlayerId>()),
   likelyScore: proves<FactValues['likelyScore']>()(strokesOnHole),
   absence: proves<FactValues['absence']>()(
     z.strictObject({

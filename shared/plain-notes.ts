@@ -60,6 +60,7 @@ const lists = {
   presses: z.array(z.strictObject({ game, by: ball, hole, lap })),
   holesOut: z.array(z.strictObject({ hole, lap, counts: z.enum(holeOutMethods), reason })),
   drives: z.array(byHole(idOf<PlayerId>())),
+  teeShots: z.array(z.strictObject({ ball, player: idOf<PlayerId>(), hole, lap })),
   likelyScores: z.array(byHole(strokesOnHole)),
   absences: z.array(
     z.strictObject({
@@ -85,6 +86,7 @@ export const plainNotes = {
   presses: z.optional(lists.presses),
   holesOut: z.optional(lists.holesOut),
   drives: z.optional(lists.drives),
+  teeShots: z.optional(lists.teeShots),
   likelyScores: z.optional(lists.likelyScores),
   absences: z.optional(lists.absences),
   markers: z.optional(lists.markers),

@@ -64,6 +64,7 @@ export const rolesTable: Readonly<Record<FactKind | PlayerFactKind, Row>> = {
   press: groupAndDesk,
   holeOut: deskAlone,
   drive: groupAndDesk,
+  teeShot: groupAndDesk,
   likelyScore: groupAndDesk,
   absence: groupAndDesk,
   marker: groupAndDesk,

@@ -88,6 +88,7 @@ export const settleOutputSchema = proves<SettleOutput>()(
     newer: texts,
     gaps: z.array(z.strictObject({ ...gap, game: text })),
     notes: everyPlainNote,
+    teeShots: z.array(z.strictObject({ ball: text, holes: z.array(z.extend(hole, { player: text })) })),
     certification: z.array(certificationSchema),
     handicapping: z.array(handicappingSchema),
     allowanceAdvice: z.array(allowanceAdviceSchema),

@@ -118,6 +118,7 @@ function HoleParts() {
           ball={ball}
           at={at}
           isYou={ball === 'alder'}
+          teesOff=""
           hasHonour={ball === 'birch'}
           isMarked={ball === 'cedar'}
           canScore={true}
@@ -130,6 +131,7 @@ function HoleParts() {
         ball={'alder' as BallId}
         at={at}
         isYou={true}
+        teesOff=""
         hasHonour={false}
         isMarked={false}
         canScore={false}

@@ -6,6 +6,7 @@ export const holeWords = {
   'in-play': own('in play'),
   you: own('you'),
   honour: trade('honour'),
+  'tees-off': trade('{player} tees off'),
   'pick-up-from': own('May pick up after: {list}'),
   'pick-up-each': own('{player} {n}'),
   both: own('both'),

@@ -43,6 +43,8 @@ export interface FormatRow {
   readonly allowance: ProposedAllowance
   /** The methods that have to be set. */
   readonly settings: readonly GameSetting[]
+  /** Partners play one ball in turn, and so tee off in turn. */
+  readonly isInTurn?: true
   /** Methods that a new game proposes beside those of every format. */
   readonly proposes?: Partial<GameMethods>
 }

@@ -62,7 +62,7 @@ export const matchFormats = {
     allowance: percent(playerAllowances['total-of-2-match']),
     settings: matchSettings,
   },
-  'foursomes-match': oneBallMatch('foursomes'),
+  'foursomes-match': { ...oneBallMatch('foursomes'), isInTurn: true },
   'greensomes-match': oneBallMatch('greensomes'),
   'chapman-match': oneBallMatch('chapman'),
 } satisfies Partial<Record<FormatName, FormatRow>>

@@ -53,7 +53,7 @@ function oneBall(shares: ProposedAllowance['shares'], players: Range) {
   return { ballRule: ownBall, sides: sidesOf(exactly(1), players), allowance, settings: shareSettings } as const
 }
 const pair = (shares: readonly number[]) => oneBall([shares], exactly(2))
-const foursomes = pair(sideAllowances.foursomes)
+const foursomes = { ...pair(sideAllowances.foursomes), isInTurn: true } as const
 const greensomes = pair(sideAllowances.greensomes)
 const chapman = pair(sideAllowances.chapman)
 const scramble = oneBall(

@@ -15,6 +15,10 @@ export interface BallOnHole extends PlayedHole {
 export const driveFacts = (outing: Outing, at: BallOnHole, player: PlayerId | null): NewFact[] =>
   factsOnHole(outing, 'drive', at, player)
 
+/** The partner who tees off on a hole of foursomes, in turn with the other from there; null takes it away. */
+export const teeShotFacts = (outing: Outing, at: BallOnHole, player: PlayerId | null): NewFact[] =>
+  factsOnHole(outing, 'teeShot', at, player)
+
 /** The most likely score of a ball picked up, for handicapping alone; null takes it away. */
 export const likelyScoreFacts = (outing: Outing, at: BallOnHole, score: number | null): NewFact[] =>
   factsOnHole(outing, 'likelyScore', at, score)
@@ -63,7 +67,7 @@ export const playingConditionsFacts = (value: FactValues['playingConditions'] | 
   factOrNone('playingConditions', {}, value),
 ]
 
-function factsOnHole<K extends 'drive' | 'likelyScore'>(
+function factsOnHole<K extends 'drive' | 'teeShot' | 'likelyScore'>(
   { balls }: Outing,
   kind: K,
   { ball, hole, lap }: BallOnHole,

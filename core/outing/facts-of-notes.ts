@@ -20,6 +20,9 @@ export function factsOfNotes(file: PlainOuting): NewFact[] {
       statedFact('holeOut', { hole, lap }, { counts, reason }),
     ),
     ...byHoleFacts(file, file.drives, (at, player) => statedFact('drive', at, player)),
+    ...(file.teeShots ?? []).map(({ ball, player, hole, lap = 1 }) =>
+      statedFact('teeShot', { ...inGroup(file, ball, [hole, lap]), ball, hole, lap }, player),
+    ),
     ...byHoleFacts(file, file.likelyScores, (at, score) => statedFact('likelyScore', at, score)),
     ...(file.absences ?? []).map(({ ball, joinedAt = null, leftAt = null, withdrawn = false, reason = null }) =>
       statedFact('absence', { ...inGroup(file, ball), ball }, { joinedAt, leftAt, isWithdrawn: withdrawn, reason }),

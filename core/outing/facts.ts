@@ -156,6 +156,8 @@ export interface FactValues {
   readonly holeOut: { readonly counts: HoleOutMethod; readonly reason: string | null }
   /** Whose drive a ball of several players used. */
   readonly drive: PlayerId
+  /** The partner of a foursomes ball who tees off on the key's hole; from there the two take turns. */
+  readonly teeShot: PlayerId
   /** Most likely score of a ball picked up, in strokes; for handicapping alone. */
   readonly likelyScore: number
   readonly absence: {

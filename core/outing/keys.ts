@@ -46,6 +46,7 @@ export const keyPatterns: Readonly<Record<FactKind, readonly string[]>> = {
   press: ['g/:group/press/:game/:hole/:lap'],
   holeOut: ['hole-out/:hole/:lap'],
   drive: ['g/:group/drive/:ball/:hole/:lap'],
+  teeShot: ['g/:group/tee-shot/:ball/:hole/:lap'],
   likelyScore: ['g/:group/likely-score/:ball/:hole/:lap'],
   absence: ['g/:group/absence/:ball'],
   marker: ['g/:group/marker/:ball'],

@@ -16,6 +16,7 @@ export function notesOf(reading: Reading, balls: ReadonlyMap<BallId, Ball>, game
     ofGames: gameNotesOf(reading, balls, games),
     holesOut: new Map(reading.rows('holeOut').map(({ parts, value }) => [keyOfParts(parts), value])),
     drives: byBallAndHole(own('drive')),
+    teeShots: byBallAndHole(own('teeShot')),
     absences: new Map(own('absence').map(({ parts, value }) => [parts.ball as BallId, absenceOf(parts, value)])),
     likelyScores: byBallAndHole(own('likelyScore')),
     markers: new Map(own('marker').map(({ parts, value }) => [parts.ball as BallId, value])),
@@ -29,7 +30,7 @@ const keyOfParts = ({ hole, lap }: KeyParts): HoleKey => holeKey({ hole: hole ??
 
 const keyOf = (at: HoleAndLap | null): HoleKey | null => at && holeKey({ hole: at[0], lap: at[1] })
 
-function byBallAndHole<K extends 'drive' | 'likelyScore'>(
+function byBallAndHole<K extends 'drive' | 'teeShot' | 'likelyScore'>(
   rows: readonly FactRow<K>[],
 ): Map<BallId, Map<HoleKey, FactRow<K>['value']>> {
   const found = new Map<BallId, Map<HoleKey, FactRow<K>['value']>>()

@@ -34,6 +34,8 @@ export interface Notes {
   readonly holesOut: Happenings['holesOut']
   readonly drives: Happenings['drives']
   readonly absences: Happenings['absences']
+  /** The partner said to tee off, by the hole from which it holds. */
+  readonly teeShots: ReadonlyMap<BallId, ReadonlyMap<HoleKey, PlayerId>>
   /** Most likely scores of balls picked up, in strokes. */
   readonly likelyScores: ReadonlyMap<BallId, ReadonlyMap<HoleKey, number>>
   readonly markers: ReadonlyMap<BallId, PlayerId>

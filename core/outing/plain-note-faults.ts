@@ -46,6 +46,16 @@ export function faultsOfNotes(file: PlainOuting, known: Names): PlainFault[] {
       ({ hole, lap = 1 }) => [hole, lap],
     ),
     ...faultsOfRows('drives', file.drives, each => [...ofByHole(at, each), ...ofDrives(at, each)], nameOfByHole),
+    ...faultsOfRows(
+      'teeShots',
+      file.teeShots,
+      ({ ball, player, hole, lap = 1 }) => [
+        ofBall(at, 'ball', ball, [hole, lap]),
+        ofHole(at, hole),
+        playersOf(file, ball).includes(player) ? null : (['player', 'unknown player'] as const),
+      ],
+      ({ ball, hole, lap = 1 }) => [ball, hole, lap],
+    ),
     ...faultsOfRows('likelyScores', file.likelyScores, each => ofByHole(at, each), nameOfByHole),
     ...faultsOfRows(
       'absences',
@@ -162,10 +172,13 @@ function ofBallIn({ file, known }: Checked, field: string, ball: BallId, game: G
 }
 
 /** A ball that a group speaks for. */
-function ofBall({ file, known }: Checked, field: string, ball: BallId): RowFaults[number] {
+function ofBall({ file, known }: Checked, field: string, ball: BallId, at?: HoleAndLap): RowFaults[number] {
   if (!known.balls.has(ball)) return [field, 'unknown ball']
-  return groupOfBall(file, ball) === null ? [field, 'no group'] : null
+  return groupOfBall(file, ball, at) === null ? [field, 'no group'] : null
 }
+
+const playersOf = (file: PlainOuting, ball: BallId): readonly string[] =>
+  ballsOfPlain(file).find(({ id }) => id === ball)?.players ?? []
 
 const ofHole = ({ file }: Checked, hole: number | undefined): RowFaults[number] =>
   hole === undefined || hole <= file.course.holes.length ? null : ['hole', 'no such hole']
@@ -179,7 +192,7 @@ const ofByHole = (at: Checked, { ball, holes }: PlainByHole<unknown>): RowFaults
 ]
 
 function ofDrives({ file }: Checked, { ball, holes }: PlainByHole<string>): RowFaults {
-  const players: readonly string[] = ballsOfPlain(file).find(({ id }) => id === ball)?.players ?? []
+  const players = playersOf(file, ball)
   return holes.map((player, place) =>
     player === null || players.includes(player) ? null : [`holes[${place}]`, 'unknown player'],
   )

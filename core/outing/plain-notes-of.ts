@@ -39,6 +39,9 @@ export function plainNotesOf(outing: Outing, holes = 18): EveryPlainNote {
       ...named({ reason }),
     })),
     drives: byHoleRows(notes.drives, holes),
+    teeShots: [...notes.teeShots].flatMap(([ball, byHole]) =>
+      [...byHole].map(([key, player]) => ({ ball, player, ...holeOf(key) })),
+    ),
     likelyScores: byHoleRows(notes.likelyScores, holes),
     absences: [...notes.absences.values()].map(
       ({ ball, joinedAt, leftAt, isWithdrawn, reason }): PlainAbsence => ({

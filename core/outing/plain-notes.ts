@@ -43,6 +43,9 @@ export interface PlainByHole<T> {
   readonly holes: readonly (T | null)[]
 }
 
+/** The partner of a foursomes ball who tees off on the hole; from there the two take turns. */
+export type PlainTeeShot = AtHole & { readonly ball: BallId; readonly player: PlayerId }
+
 /** With neither hole it took part in none. */
 export interface PlainAbsence {
   readonly ball: BallId
@@ -111,6 +114,7 @@ export interface PlainNotes {
   readonly holesOut?: readonly PlainHoleOut[] | undefined
   /** Whose drive a ball of several players used. */
   readonly drives?: readonly PlainByHole<PlayerId>[] | undefined
+  readonly teeShots?: readonly PlainTeeShot[] | undefined
   /** Most likely scores of holes picked up, for handicapping alone. */
   readonly likelyScores?: readonly PlainByHole<number>[] | undefined
   readonly absences?: readonly PlainAbsence[] | undefined

@@ -60,6 +60,11 @@ export interface SettleOutput {
   readonly gaps: readonly (SettledGap & { readonly game: string })[]
   /** What was said beside field, games and scores. */
   readonly notes: EveryPlainNote
+  /** Who tees off in foursomes, hole by hole in order of play; balls of whom nobody has said it are left out. */
+  readonly teeShots: readonly {
+    readonly ball: string
+    readonly holes: readonly (SettledHole & { readonly player: string })[]
+  }[]
   readonly certification: readonly SettledCertification[]
   readonly handicapping: readonly SettledHandicapping[]
   readonly allowanceAdvice: readonly SettledAllowanceAdvice[]

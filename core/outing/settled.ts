@@ -17,6 +17,7 @@ import type {
 import { allowanceAdvice, coverage, settledCertification, settledHandicapping } from './settled-extras.ts'
 import { settledCourseHandicap, settledGames } from './settled-games.ts'
 import { settledHole } from './settled-side.ts'
+import { ballsInTurn, teeShotOf } from './tee-shot.ts'
 
 /** What `settle` prints: an outing and all that is computed from it. */
 export function settledOf(outing: Outing, results: Results): SettleOutput {
@@ -48,6 +49,7 @@ export function settledOf(outing: Outing, results: Results): SettleOutput {
     })),
     newer: outing.newer,
     notes: plainNotesOf(outing),
+    teeShots: ballsInTurn(outing).flatMap(ball => teeShotsOf(outing, ball)),
     certification: balls.map(ball => settledCertification(outing, ball)),
     handicapping: balls.map(ball => settledHandicapping(outing, ball)),
     allowanceAdvice: allowanceAdvice(outing),
@@ -108,6 +110,15 @@ function settledBall(outing: Outing, results: Results, ball: Ball): SettledBall 
     threes: threes.map((three): SettledThree => ({ ...three, holes: three.holes.map(settledHole) })),
     overLevel: sumOfKnown(threes.map(({ overLevel }) => overLevel)),
   }
+}
+
+function teeShotsOf(outing: Outing, ball: Ball): SettleOutput['teeShots'] {
+  const { round, extra } = orderOfBall(outing, ball)
+  const holes = [...round, ...extra].flatMap(at => {
+    const player = teeShotOf(outing, ball, at)
+    return player === null ? [] : [{ ...at, player }]
+  })
+  return holes.length === 0 ? [] : [{ ball: ball.id, holes }]
 }
 
 const cardScore = (outing: Outing, ball: BallId, key: HoleKey): CardScore =>

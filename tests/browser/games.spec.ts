@@ -168,7 +168,9 @@ test('four players, four games: conceded, agreed, pressed, picked up, certified 
   await server.stop()
 })
 
-test('a foursomes of two balls: one score a hole for each side, and the drive that was used', async ({ browser }) => {
+test('a foursomes of two balls: one score a hole for each side, who tees off, and the drive that was used', async ({
+  browser,
+}) => {
   const server = await startServer()
   const alder = await openPhone(browser, 'Alder')
   const { page } = alder
@@ -179,12 +181,22 @@ test('a foursomes of two balls: one score a hole for each side, and the drive th
     oneBallOf: 'one ball of two',
     partners: sides,
   })
+  const ask = page.getByRole('region', { name: 'Tee shot of Alder & Cedar' })
+  await ask.getByRole('button', { name: 'Cedar' }).click()
+  const row = page.getByRole('region', { name: 'Alder & Cedar', exact: true })
+  await expect(row).toContainText('Cedar tees off')
+  await expect(ask).toBeHidden()
+  await expect(page.getByRole('region', { name: 'Tee shot of Birch & Rowan' })).toBeVisible()
+  expect(await seriousFaults(page)).toEqual([])
   for (const hole of [1, 2, 3]) {
     await goToHole(page, hole)
     await tapScore(page, 'Alder & Cedar', 5)
     await tapScore(page, 'Birch & Rowan', 4 + (hole % 2))
   }
+  await expect(row).toContainText('Cedar tees off')
   await more(page)
+  await page.getByRole('group', { name: 'Alder & Cedar at hole 3' }).getByRole('radio', { name: 'Alder' }).click()
+  await expect(row).toContainText('Alder tees off')
   await page.getByRole('group', { name: 'Drive of Alder & Cedar' }).getByRole('radio', { name: 'Cedar' }).click()
   await expect(page.getByText('Alder & Cedar: drive of Cedar')).toBeVisible()
   await whenOnServer(page)

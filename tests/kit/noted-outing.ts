@@ -24,6 +24,10 @@ export const notes = {
     { hole: 12, counts: 'nothing' },
   ],
   drives: [{ ball: 'pair', holes: at(1, 'hazel') }],
+  teeShots: [
+    { ball: 'pair', player: 'hazel', hole: 1 },
+    { ball: 'pair', player: 'hazel', hole: 12 },
+  ],
   likelyScores: [{ ball: 'cedar', holes: at(18, 7) }],
   absences: [
     { ball: 'rowan', joinedAt: [2, 1], leftAt: [16, 1], reason: 'Called home.' },

@@ -44,6 +44,8 @@ describe('what a plain file says beside scores', () => {
     [{ holesOut: [notes.holesOut[0], notes.holesOut[0]] }, ['holesOut[1]: said twice']],
     [{ drives: [{ ball: 'pair', holes: ['alder', ...holes.slice(1)] }] }, ['drives[0].holes[0]: unknown player']],
     [{ drives: [{ ball: 'pair', holes: [] }] }, ['drives[0].holes: wrong number of holes']],
+    [{ teeShots: [{ ...notes.teeShots[0], player: 'alder' }] }, ['teeShots[0].player: unknown player']],
+    [{ teeShots: [notes.teeShots[0], notes.teeShots[0]] }, ['teeShots[1]: said twice']],
     [{ likelyScores: [{ ball: 'oak', holes }] }, ['likelyScores[0].ball: unknown ball']],
     [{ absences: [{ ball: 'rowan', joinedAt: [0, 1] }] }, ['absences[0].joinedAt[0]: wrong value']],
     [{ absences: [notes.absences[0], notes.absences[0]] }, ['absences[1]: said twice']],
@@ -58,7 +60,7 @@ describe('what a plain file says beside scores', () => {
     [{ moved: [{ ball: 'alder', group: 'six', holes: [] }] }, ['moved[0].group: unknown group']],
     [{ playingConditions: { strokes: 4 } }, ['playingConditions.strokes: wrong value']],
     [
-      { groups: notedDay.groups.slice(0, 1), drives: [], absences: [{ ball: 'pair', withdrawn: true }] },
+      { groups: notedDay.groups.slice(0, 1), drives: [], teeShots: [], absences: [{ ball: 'pair', withdrawn: true }] },
       ['absences[0].ball: no group'],
     ],
     [
@@ -82,6 +84,7 @@ describe('a file made of its outing', () => {
     presses: fc.subarray([...notes.presses]),
     holesOut: fc.subarray([...notes.holesOut]),
     drives: fc.subarray([...notes.drives]),
+    teeShots: fc.subarray([...notes.teeShots]),
     likelyScores: fc.subarray([...notes.likelyScores]),
     absences: fc.subarray([...notes.absences]),
     markers: fc.subarray([...notes.markers]),

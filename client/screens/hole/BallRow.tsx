@@ -19,6 +19,8 @@ interface Props {
   readonly ball: BallId
   readonly at: PlayedHole
   readonly isYou: boolean
+  /** Which of its partners has the tee shot; empty where they do not take turns. */
+  readonly teesOff: string
   /** True for a ball that tees off first here. */
   readonly hasHonour: boolean
   /** True where this phone keeps the marker's record of the ball. */
@@ -30,7 +32,8 @@ interface Props {
 }
 
 /** One player on this hole: strokes here, and the keys. */
-export function BallRow({ outing, results, ball, at, isYou, hasHonour, isMarked, canScore, onScore }: Props) {
+export function BallRow(props: Props) {
+  const { outing, results, ball, at, isYou, teesOff, hasHonour, isMarked, canScore, onScore } = props
   const [isMore, setMore] = useState(false)
   const key = holeKey(at)
   const player = outing.balls.get(ball)?.name ?? ball
@@ -44,7 +47,7 @@ export function BallRow({ outing, results, ball, at, isYou, hasHonour, isMarked,
     setMore(false)
     if (score !== chosen) onScore(score)
   }
-  const said = [isYou && say('you'), hasHonour && say('honour'), isMarked && say('you-mark')].filter(Boolean)
+  const said = [isYou && say('you'), hasHonour && say('honour'), teesOff, isMarked && say('you-mark')].filter(Boolean)
   const shared = { player, chosen, candidates: candidatesOf(found) }
   return (
     <section className="ball-row" aria-label={player}>

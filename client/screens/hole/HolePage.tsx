@@ -1,8 +1,9 @@
 import { lazy, Suspense } from 'react'
 import { holeKey, type PlayedHole } from '#core/card/score.ts'
 import { honourOf } from '#core/outing/honour.ts'
-import type { Group, Outing } from '#core/outing/outing.ts'
+import type { Ball, Group, Outing } from '#core/outing/outing.ts'
 import type { Results } from '#core/outing/results.ts'
+import { ballsInTurn, teeShotOf } from '#core/outing/tee-shot.ts'
 import type { BallId, LogId } from '#core/values/ids.ts'
 import { fire } from '../../parts/fire.ts'
 import { LockButton } from '../../parts/LockButton.tsx'
@@ -33,6 +34,7 @@ import { useScoreGuard } from './use-score-guard.ts'
 import { WhoseChoice } from './WhoseChoice.tsx'
 import { useWhose, type Whose } from './whose-scores.ts'
 
+const FirstTeeShots = lazy(async () => ({ default: (await import('./more/FirstTeeShots.tsx')).FirstTeeShots }))
 const LevelAtEnd = lazy(async () => ({ default: (await import('./more/LevelAtEnd.tsx')).LevelAtEnd }))
 
 interface Props {
@@ -54,6 +56,7 @@ export function HolePage({ log, outing, results, group, at }: Props) {
   // A match that goes on comes before one that is over.
   const first = stands.find(({ match }) => match?.state.result === null) ?? stands.find(({ match }) => match !== null)
   const level = levelAtEnd(results, group, at)
+  const inTurn = ballsInTurn(outing).filter(({ id }) => group.balls.includes(id))
   const honour = honourOf(outing, results, group, at)
   const { guard, put, answer } = useScoreGuard(
     tap => isCurrentFor(outing, group, tap.ball, tap) || (tap.ball === whose.marks && lacksMarker(outing, tap)),
@@ -98,12 +101,18 @@ export function HolePage({ log, outing, results, group, at }: Props) {
           ball={ball}
           at={at}
           isYou={ball === whose.ball}
+          teesOff={teeShotWords(outing, inTurn, ball, at)}
           hasHonour={honour?.balls.includes(ball) ?? false}
           isMarked={ball === whose.marks}
           canScore={canScore}
           onScore={score => put({ ball, ...at, score })}
         />
       ))}
+      {canScore && inTurn.length > 0 && (
+        <Suspense fallback={null}>
+          <FirstTeeShots outing={outing} group={group} at={at} balls={inTurn} />
+        </Suspense>
+      )}
       {canScore && <PickUpHint outing={outing} results={results} balls={scored} at={at} />}
       <OtherBalls outing={outing} balls={group.balls.filter(ball => !scored.includes(ball))} at={at} />
       <OtherStands stands={stands.filter(stand => stand !== first)} />
@@ -120,6 +129,13 @@ export function HolePage({ log, outing, results, group, at }: Props) {
       <ScreenOn />
     </OutingPage>
   )
+}
+
+/** Whose tee shot it is, of partners who play one ball in turn; empty where nobody has said so. */
+function teeShotWords(outing: Outing, inTurn: readonly Ball[], id: BallId, at: PlayedHole): string {
+  const ball = inTurn.find(each => each.id === id)
+  const player = ball ? teeShotOf(outing, ball, at) : null
+  return player === null ? '' : say('tees-off', { player: outing.players.get(player)?.name ?? player })
 }
 
 /** A marker may write a hole long after the card. */

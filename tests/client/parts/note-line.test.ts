@@ -3,7 +3,7 @@ import { lineOfOp } from '#client/parts/history-line.ts'
 import { isConcession } from '#client/parts/note-line.ts'
 import type { Op } from '#core/log/op.ts'
 import type { NewFact } from '#core/outing/acts.ts'
-import { driveFacts, likelyScoreFacts, markerFacts } from '#core/outing/acts-ball.ts'
+import { driveFacts, likelyScoreFacts, markerFacts, teeShotFacts } from '#core/outing/acts-ball.ts'
 import { certifyFacts, rulingFacts } from '#core/outing/acts-card.ts'
 import { agreeHoleFacts, concedeHoleFacts, concedeMatchFacts } from '#core/outing/acts-match.ts'
 import { resultsOf } from '#core/outing/results-of.ts'
@@ -38,6 +38,10 @@ describe('an act beside the scores', () => {
     ],
     ['a phone put in the most likely score of Birch on the 8th', likelyScoreFacts(outing, { ball: birch, ...at8 }, 7)],
     ['a phone cleared the drive of Birch on the 8th', driveFacts(outing, { ball: birch, ...at8 }, null)],
+    [
+      'a phone noted who tees off for Birch from the 8th on',
+      teeShotFacts(outing, { ball: birch, ...at8 }, 'birch' as PlayerId),
+    ],
     ['a phone named the marker of Alder', markerFacts(outing, alder, 'birch' as PlayerId)],
     ['a phone certified the card of Alder as marker', certifyFacts(outing, alder, 'marker')],
     [

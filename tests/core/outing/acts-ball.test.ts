@@ -11,6 +11,7 @@ import {
   noShowFacts,
   playingConditionsFacts,
   presentFacts,
+  teeShotFacts,
   withdrawFacts,
 } from '#core/outing/acts-ball.ts'
 import { certifyFacts, rulingFacts, uncertifyFacts } from '#core/outing/acts-card.ts'
@@ -35,21 +36,24 @@ const ruled = { games: null, rule: null, reason: null, kind: 'disqualified', bal
 describe('what a group notes about a ball', () => {
   it('is written once and taken away again', () => {
     const drive = driveFacts(start, { ball: alder, ...at }, 'alder' as PlayerId)
+    const teeShot = teeShotFacts(start, { ball: alder, ...at }, 'alder' as PlayerId)
     const likely = likelyScoreFacts(start, { ball: alder, ...at }, 7)
     const marker = markerFacts(start, alder, 'birch' as PlayerId)
-    const { notes } = outingAfter(drive, likely, marker)
+    const { notes } = outingAfter(drive, teeShot, likely, marker)
     expect(notes.drives.get(alder)?.get('1/1')).toBe('alder')
+    expect(notes.teeShots.get(alder)?.get('1/1')).toBe('alder')
     expect(notes.likelyScores.get(alder)?.get('1/1')).toBe(7)
     expect(notes.markers.get(alder)).toBe('birch')
     const none = outingAfter(
-      [...drive, ...likely, ...marker],
+      [...drive, ...teeShot, ...likely, ...marker],
       [
         ...driveFacts(start, { ball: alder, ...at }, null),
+        ...teeShotFacts(start, { ball: alder, ...at }, null),
         ...likelyScoreFacts(start, { ball: alder, ...at }, null),
         ...markerFacts(start, alder, null),
       ],
     ).notes
-    expect([none.drives.size, none.likelyScores.size, none.markers.size]).toEqual([0, 0, 0])
+    expect([none.drives.size, none.teeShots.size, none.likelyScores.size, none.markers.size]).toEqual([0, 0, 0, 0])
   })
 
   it('is nothing about a ball in no group', () => {

@@ -45,7 +45,7 @@ function valuesOf(key: string): readonly Json[] {
   if (key.includes('/conceded-stroke/') || key.includes('/likely-score/')) return [3, 9, null]
   if (key.includes('/conceded-')) return [{ to: 'alder' }, { to: null }, null]
   if (key.includes('/press/')) return [{ by: 'alder' }, { by: 'birch' }, null]
-  if (key.includes('/drive/') || key.includes('/marker/')) return ['alder', null]
+  if (key.includes('/drive/') || key.includes('/tee-shot/') || key.includes('/marker/')) return ['alder', null]
   if (key.includes('/absence/')) {
     return [{ joinedAt: [2, 1], leftAt: null, isWithdrawn: true, reason: null }, null]
   }

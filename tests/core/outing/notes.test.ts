@@ -16,6 +16,7 @@ const at = { hole: 1, lap: 1 }
 /** What is counted of each kind about Alder, who plays in group a. */
 const aboutAlder: readonly (readonly [Kind, (group: string) => Slots, Json, (outing: Outing) => unknown])[] = [
   ['drive', group => ({ group, ball: alder, ...at }), 'alder', ({ notes }) => notes.drives.get(alder)],
+  ['teeShot', group => ({ group, ball: alder, ...at }), 'alder', ({ notes }) => notes.teeShots.get(alder)],
   ['likelyScore', group => ({ group, ball: alder, ...at }), 7, ({ notes }) => notes.likelyScores.get(alder)],
   [
     'absence',

@@ -38,6 +38,7 @@ const kinds = [
   'press',
   'holeOut',
   'drive',
+  'teeShot',
   'likelyScore',
   'absence',
   'marker',
@@ -93,7 +94,7 @@ function valuesOf(key: string): readonly Json[] {
   if (key.includes('/agreed-result/')) return [{ results: [{ between, won: null, by: 0, left: 0 }] }]
   if (key.includes('/press/')) return [{ by: 'alder' }, { by: 'oak' }]
   if (key.startsWith('hole-out/')) return [{ counts: 'nothing', reason: null }]
-  if (key.includes('/drive/') || key.includes('/marker/')) return ['alder', 'oak']
+  if (key.includes('/drive/') || key.includes('/tee-shot/') || key.includes('/marker/')) return ['alder', 'oak']
   if (key.includes('/absence/'))
     return [
       { ...away, joinedAt: [1, 1] },

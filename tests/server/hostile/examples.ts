@@ -108,6 +108,7 @@ export const factExamples: Readonly<Record<FactKind, FactExample>> = {
   press: { key: 'g/a/press/match/3/1', values: [{ by: 'birch' }] },
   holeOut: { key: 'hole-out/1/1', values: [{ counts: 'net-par', reason: 'The green is under water.' }] },
   drive: { key: 'g/a/drive/birch/1/1', values: ['rowan'] },
+  teeShot: { key: 'g/a/tee-shot/birch/1/1', values: ['rowan'] },
   likelyScore: { key: 'g/a/likely-score/birch/1/1', values: [7] },
   absence: {
     key: 'g/a/absence/birch',

@@ -11,6 +11,7 @@ import { HoleOut } from './HoleOut.tsx'
 import { LikelyScores } from './LikelyScores.tsx'
 import { MatchMore } from './MatchMore.tsx'
 import { notesOnHole } from './notes-on-hole.ts'
+import { TeeShots } from './TeeShots.tsx'
 
 /** What the sections of the page work on. */
 export interface MoreProps {
@@ -38,6 +39,7 @@ export function MoreOnHole(props: MoreProps) {
       )}
       <MatchMore {...props} />
       <LikelyScores {...props} />
+      <TeeShots {...props} />
       <Drives {...props} />
       <ExtraHoles {...props} />
       <GamesFromHere {...props} />

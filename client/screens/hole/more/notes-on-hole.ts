@@ -13,9 +13,13 @@ export function notesOnHole(outing: Outing, group: Group, at: PlayedHole): reado
   const nameOf = (ball: BallId): string => outing.balls.get(ball)?.name ?? ball
   const ofBalls = group.balls.flatMap(ball => {
     const drive = notes.drives.get(ball)?.get(key)
+    const teesOff = notes.teeShots.get(ball)?.get(key)
     const likely = notes.likelyScores.get(ball)?.get(key)
     return [
       ...(drive ? [say('note-drive', { ball: nameOf(ball), player: outing.players.get(drive)?.name ?? drive })] : []),
+      ...(teesOff
+        ? [say('note-tee-shot', { ball: nameOf(ball), player: outing.players.get(teesOff)?.name ?? teesOff })]
+        : []),
       ...(likely === undefined ? [] : [say('note-likely', { player: nameOf(ball), score: likely })]),
     ]
   })
