@@ -36,6 +36,8 @@ export const gameWords = {
   'family-n': own('{family}: {n}'),
   'game-sides': own('{game} sides'),
   'game-sides-all': own('all {n}, each for themselves'),
+  'game-partners-order': own('{game}: order of partners'),
+  'game-partners-turn': own('{player} with {one}, then {two}, then {three}'),
   'game-side-n': own('side {n}'),
   'game-side-none': own('not in this game'),
   'fault-sides': own('{game}: these sides cannot play it.'),

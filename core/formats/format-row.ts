@@ -16,6 +16,8 @@ export interface SideShape {
   readonly players: Range
   /** One ball alone against a side of several. */
   readonly isOneAgainstSeveral?: true
+  /** Who plays with whom and when hangs on the order in which the sides stand. */
+  readonly isInOrder?: true
 }
 
 export const between = (min: number, max: number): Range => ({ min, max })

@@ -21,7 +21,7 @@ export const partsFormats = {
   sixes: {
     ...betterBallOfNet,
     contest: sixes,
-    sides: { count: exactly(4), balls: exactly(1), players: exactly(1) },
+    sides: { count: exactly(4), balls: exactly(1), players: exactly(1), isInOrder: true },
     allowance: {
       percent: playerAllowances['four-ball-match'],
       shares: null,

@@ -16,6 +16,12 @@ export const sixHolePairs = [
   ],
 ] as const
 
+/** Whom a player partners in each six, by position: the order of the four decides the order of partners. */
+export const sixHolePartners = (player: number): readonly number[] =>
+  sixHolePairs.flatMap(pairs =>
+    pairs.flatMap(pair => (pair.some(each => each === player) ? pair.filter(each => each !== player) : [])),
+  )
+
 /** What each of the four players makes of one six, by its place and the result of its first pair: one, or a half. */
 export const sixHoleShares = (six: number, firstPairResult: 1 | 0 | -1): Fraction[] =>
   [0, 1, 2, 3].map(player => {

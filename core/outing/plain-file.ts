@@ -99,6 +99,7 @@ export interface PlainGame {
   readonly format: FormatName
   /** The group whose own game it is; a game of the whole outing when left out. */
   readonly group?: GroupId | undefined
+  /** Of sixes the first plays with the second, then with the third, then with the fourth. */
   readonly sides: readonly (readonly BallId[])[]
   /** The first and the last hole, in order of play; the whole round when left out. */
   readonly from?: HoleAndLap | undefined

@@ -10,7 +10,17 @@ import { GameMethods } from './GameMethods.tsx'
 import { type GameDraft, recommendedPercent } from './game-draft.ts'
 import { SharesField } from './SharesField.tsx'
 import { SidesByHand } from './SidesByHand.tsx'
-import { ballsNeeded, isEachAlone, mostListed, type Named, type Sides, sidesWords, waysToSide } from './sides.ts'
+import {
+  ballsNeeded,
+  isEachAlone,
+  isInOrder,
+  mostListed,
+  type Named,
+  type Sides,
+  sidesWords,
+  waysToSide,
+  wordsOfSides,
+} from './sides.ts'
 
 /** What the fields of one game work on. */
 export interface GameFieldsProps {
@@ -69,8 +79,7 @@ function SidesField(props: GameFieldsProps) {
     return <p className={fault ? 'fault' : 'quiet'}>{say('game-needs', { n: ballsNeeded(format) })}</p>
   }
   if (balls.length > mostListed && !isEachAlone(format)) return <SidesByHand {...props} />
-  const wordsOf = (sides: Sides): string =>
-    isEachAlone(format) ? say('game-sides-all', { n: sides.length }) : sidesWords(balls, sides)
+  const wordsOf = (sides: Sides): string => wordsOfSides(format, balls, sides)
   if (kept !== null) {
     const options = [kept, ...ways].map((sides, place) => ({ value: String(place - 1), text: wordsOf(sides) }))
     return <SideChoice format={format} game={game} options={options} onChange={onChange} />
@@ -91,7 +100,7 @@ interface SideChoiceProps extends Pick<GameFieldsProps, 'format' | 'game' | 'onC
 function SideChoice({ format, game, options, onChange }: SideChoiceProps) {
   const isThere = options.some(({ value }) => value === String(game.sides))
   const shared = {
-    label: say('game-sides', { game: say(format) }),
+    label: say(isInOrder(format) ? 'game-partners-order' : 'game-sides', { game: say(format) }),
     value: isThere ? String(game.sides) : (options[0]?.value ?? ''),
     options,
     onValue: (value: string) => onChange({ sides: Number(value) }),

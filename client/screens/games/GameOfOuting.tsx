@@ -13,7 +13,7 @@ import { asWritten, changedFacts, gameOfDraft, takeAwayFacts } from './game-acts
 import { draftOfGame, type GameDraft } from './game-draft.ts'
 import { type FieldFault, faultsOfGame } from './game-faults.ts'
 import type { BallsInPlay } from './games-view.ts'
-import { sidesWords } from './sides.ts'
+import { isInOrder, wordsOfSides } from './sides.ts'
 
 interface Props {
   readonly game: Game
@@ -27,13 +27,15 @@ export function GameOfOuting({ game, inPlay, canChange }: Props) {
   const written = asWritten(game)
   const title = gameTitle(game.format)
   const names = [...(outing?.balls.values() ?? [])]
-  const isSided = (game.sides ?? []).some(side => side.length > 1) || game.sides?.length === 2
+  const { format } = game
+  const isSided =
+    (format && isInOrder(format)) || (game.sides ?? []).some(side => side.length > 1) || game.sides?.length === 2
   const { work } = useWork()
   return (
     <section className="section" aria-label={title}>
       <h2>{title}</h2>
-      {isSided && <p>{sidesWords(names, game.sides ?? [])}</p>}
-      {game.format && <p className="quiet">{gameSummary(game)}</p>}
+      {format && isSided && <p>{wordsOfSides(format, names, game.sides ?? [])}</p>}
+      {format && <p className="quiet">{gameSummary(game)}</p>}
       {canChange && written && (
         <details>
           <summary>{say('games-change-one', { game: title })}</summary>

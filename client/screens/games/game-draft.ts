@@ -4,7 +4,7 @@ import { formatTable } from '#core/formats/table.ts'
 import { defaultGameMethods } from '#core/outing/game-settings.ts'
 import type { Game } from '#core/outing/outing.ts'
 import { formatList } from '../../words/figures.ts'
-import { type Named, type Sides, waysToSide } from './sides.ts'
+import { type Named, type Sides, textOfSides, waysToSide } from './sides.ts'
 
 /** A game as it stands in the fields: numbers as they are typed, the other methods as they are. */
 export interface GameDraft {
@@ -27,17 +27,12 @@ export const newGameDraft = (format: FormatName, isOn = false): GameDraft => dra
 
 /** A game of the outing, to be changed. */
 export function draftOfGame(game: Game, balls: readonly Named[]): GameDraft {
-  const ways = game.format === null ? [] : waysToSide(game.format, balls)
-  const sides = ways.findIndex(way => textOf(way) === textOf(game.sides ?? []))
+  const { format } = game
+  const ways = format === null ? [] : waysToSide(format, balls)
+  const stood = format === null ? '' : textOfSides(format, game.sides ?? [])
+  const sides = ways.findIndex(way => format !== null && textOfSides(format, way) === stood)
   return { ...draftOf(game.methods, true), sides, keptSides: sides === -1 ? game.sides : null }
 }
-
-/** Sides of one size stand in no order, nor do the balls of a side. */
-const textOf = (sides: readonly (readonly string[])[]): string =>
-  sides
-    .map(side => [...side].sort().join('&'))
-    .sort()
-    .join(' ')
 
 function draftOf(methods: GameMethods, isOn: boolean): GameDraft {
   const shares = (methods.handicapShares ?? []).map(list => [String(list.length), formatList(list)])

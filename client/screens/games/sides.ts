@@ -1,5 +1,6 @@
 import type { FormatName } from '#core/formats/format-names.ts'
 import type { Range } from '#core/formats/format-row.ts'
+import { sixHolePartners } from '#core/formats/six-hole-partners.ts'
 import { formatTable } from '#core/formats/table.ts'
 import { say } from '../../words/say.ts'
 
@@ -30,6 +31,7 @@ export function waysToSide(format: FormatName, balls: readonly { readonly id: st
   const { count } = formatTable[format].sides
   if (isEachAlone(format)) return ids.length < count.min ? [] : [ids.map(id => [id])]
   if (ids.length > mostListed) return wayOfField(format, ids)
+  if (isInOrder(format)) return ids.length < count.min ? [] : ordersOf(ids)
   const tuples = tuplesFor(format, ids.length)
   const most = Math.max(0, ...tuples.map(sumOf))
   // Of four, two may still play each other alone.
@@ -46,6 +48,34 @@ function tuplesFor(format: FormatName, balls: number): readonly (readonly number
     isOneAgainstSeveral ? isOneAgainst(sizes) : count.max === null || isLevel(sizes),
   )
 }
+
+/** The order of the sides decides who plays with whom and when. */
+export const isInOrder = (format: FormatName): boolean => formatTable[format].sides.isInOrder === true
+
+/** The first ball with each other one, in every order. */
+const ordersOf = ([first = '', ...others]: readonly string[]): readonly Sides[] =>
+  permutationsOf(others).map(order => [first, ...order].map(id => [id]))
+
+const permutationsOf = (ids: readonly string[]): readonly (readonly string[])[] =>
+  ids.length < 2
+    ? [ids]
+    : ids.flatMap(id => permutationsOf(ids.filter(each => each !== id)).map(others => [id, ...others]))
+
+/** Sides that come to the same have the same text: those of one size stand in no order, nor do the balls of a side. */
+export function textOfSides(format: FormatName, sides: Sides): string {
+  if (isInOrder(format)) {
+    const ids = sides.map(([id = '']) => id)
+    const [first = ''] = [...ids].sort()
+    return [first, ...partnersInTurn(ids, first)].join(' ')
+  }
+  return sides
+    .map(side => [...side].sort().join('&'))
+    .sort()
+    .join(' ')
+}
+
+const partnersInTurn = (ids: readonly string[], id: string): readonly string[] =>
+  sixHolePartners(ids.indexOf(id)).map(place => ids[place] ?? '')
 
 /** The balls as they are listed, side by side; those for whom there is no side left sit out. */
 function wayOfField(format: FormatName, ids: readonly string[]): readonly Sides[] {
@@ -133,6 +163,15 @@ function choicesOf(ids: readonly string[], size: number): readonly (readonly str
 export const ballsNeeded = (format: FormatName): number => {
   const { count, balls, isOneAgainstSeveral } = formatTable[format].sides
   return isOneAgainstSeveral ? 1 + (count.min - 1) * 2 : count.min * balls.min
+}
+
+/** How a game's sides are read: who is with whom, or how many play for themselves. */
+export function wordsOfSides(format: FormatName, balls: readonly Named[], sides: Sides): string {
+  if (isEachAlone(format)) return say('game-sides-all', { n: sides.length })
+  if (!isInOrder(format)) return sidesWords(balls, sides)
+  const nameOf = (id = ''): string => balls.find(ball => ball.id === id)?.name ?? id
+  const [player, one, two, three] = sides.map(([id]) => nameOf(id))
+  return say('game-partners-turn', { player: player ?? '', one: one ?? '', two: two ?? '', three: three ?? '' })
 }
 
 /** "Alder & Cedar v Birch & Rowan" */

@@ -6,7 +6,7 @@ import { FormatList } from '../games/FormatList.tsx'
 import { GameFields } from '../games/GameFields.tsx'
 import { sidesOfDraft } from '../games/game-acts.ts'
 import type { GameDraft } from '../games/game-draft.ts'
-import { isEachAlone, sidesWords } from '../games/sides.ts'
+import { sidesWords, wordsOfSides } from '../games/sides.ts'
 import { ballsOfDraft, gamesChosen, namesOf, waysToPartner } from './draft-balls.ts'
 import { Filled } from './Filled.tsx'
 import { Suggestions } from './Suggestions.tsx'
@@ -19,10 +19,8 @@ export function GamesSection({ draft, change, faultAt }: SectionProps) {
   const [atFirst] = useState(() => gamesChosen(draft))
   const none = faultAt('games')
   const balls = namesOf(draft, ballsOfDraft(draft))
-  const sidesInWords = (format: FormatName): string => {
-    const sides = sidesOfDraft(format, draft.games[format], balls)
-    return isEachAlone(format) ? say('game-sides-all', { n: sides.length }) : sidesWords(balls, sides)
-  }
+  const sidesInWords = (format: FormatName): string =>
+    wordsOfSides(format, balls, sidesOfDraft(format, draft.games[format], balls))
   const hasFaultOf = (format: FormatName): boolean =>
     ['', '-allowance', '-shares', '-counting', '-maximum'].some(field => faultAt(format + field) !== undefined)
   return (

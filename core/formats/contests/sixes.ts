@@ -6,7 +6,8 @@ import { scheduledHoles } from '#core/formats/share-holes.ts'
 import { sixHolePairs, sixHoleShares } from '#core/formats/six-hole-partners.ts'
 
 /**
- * Four players whose partners change every six holes in order of play: three better-ball matches, a point to each of the
+ * Four players whose partners change every six holes in order of play, the first of them with the second, the third and the
+ * fourth in turn: three better-ball matches, a point to each of the
  * pair that wins and a half to each of a match that is level. Over nine holes partners change every three.
  * Common practice; no body publishes it.
  */

@@ -1,6 +1,14 @@
 import { describe, expect, test } from 'vitest'
 import { familyOf, formatsFitting } from '#client/screens/games/families.ts'
-import { fitsSides, mostSides, sidesWords, waysToPart, waysToSide } from '#client/screens/games/sides.ts'
+import {
+  fitsSides,
+  mostSides,
+  sidesWords,
+  textOfSides,
+  waysToPart,
+  waysToSide,
+  wordsOfSides,
+} from '#client/screens/games/sides.ts'
 import { formatNames } from '#core/formats/format-names.ts'
 
 const balls = ['Alder', 'Birch', 'Cedar', 'Rowan'].map(name => ({ id: name, name }))
@@ -45,6 +53,31 @@ describe('the ways to make sides', () => {
     const sizes = waysToSide('nassau', balls).map(sides => sides.map(side => side.length).join(' v '))
     expect(sizes).toEqual([...Array(3).fill('2 v 2'), ...Array(6).fill('1 v 1')])
     expect(new Set(waysToSide('six-threes-match', balls).map(sides => sides.length))).toEqual(new Set([2, 4]))
+  })
+
+  test('of sixes are the orders in which the first plays with the others', () => {
+    const ways = waysToSide('sixes', balls)
+    expect(ways.map(way => wordsOfSides('sixes', balls, way))).toEqual([
+      'Alder with Birch, then Cedar, then Rowan',
+      'Alder with Birch, then Rowan, then Cedar',
+      'Alder with Cedar, then Birch, then Rowan',
+      'Alder with Cedar, then Rowan, then Birch',
+      'Alder with Rowan, then Birch, then Cedar',
+      'Alder with Rowan, then Cedar, then Birch',
+    ])
+    expect(new Set(ways.map(way => textOfSides('sixes', way))).size).toBe(6)
+    expect(waysToSide('sixes', balls.slice(0, 3))).toEqual([])
+  })
+
+  test('of sixes come to the same whoever stands first', () => {
+    // Birch with Alder, Rowan and Cedar in turn is Alder with Birch, Cedar and Rowan.
+    const seen = (...ids: string[]) =>
+      textOfSides(
+        'sixes',
+        ids.map(id => [id]),
+      )
+    expect(seen('Birch', 'Alder', 'Rowan', 'Cedar')).toBe(seen('Alder', 'Birch', 'Cedar', 'Rowan'))
+    expect(seen('Birch', 'Alder', 'Cedar', 'Rowan')).toBe(seen('Alder', 'Birch', 'Rowan', 'Cedar'))
   })
 
   test('are read with every side named', () => {

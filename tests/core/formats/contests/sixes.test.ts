@@ -50,6 +50,15 @@ describe('partners that change every six holes', () => {
     ])
   })
 
+  it('come in the order in which the four stand', () => {
+    const sides = [['alder'], ['rowan'], ['birch'], ['cedar']]
+    expect(sixes([], { sides }).parts.map(({ match }) => match?.sides[0])).toEqual([
+      ['alder', 'rowan'],
+      ['alder', 'birch'],
+      ['alder', 'cedar'],
+    ])
+  })
+
   it('change in order of play, and every three over nine holes', () => {
     const first = (round: ReturnType<typeof roundFrom>) => sixes([], { round }).parts.map(({ holes }) => holes[0])
     expect(first(roundFrom(10, 18, 18))).toEqual(['10/1', '16/1', '4/1'])
