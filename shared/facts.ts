@@ -77,6 +77,7 @@ const ruling = z.discriminatedUnion('kind', [
   }),
   z.strictObject({ ...ruled, kind: z.literal('disqualified'), ball: ballId, hole: z.nullable(holeAndLap) }),
   z.strictObject({ ...ruled, kind: z.literal('plays-off'), ball: ballId, strokes: hcp }),
+  z.strictObject({ ...ruled, kind: z.literal('net-off'), ball: ballId, strokes: hcp }),
 ])
 
 /** Any JSON value, for what is kept without being understood. Depth is bounded where an op is read. */

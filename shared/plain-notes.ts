@@ -51,6 +51,12 @@ const ruling = z.discriminatedUnion('kind', [
     ball,
     strokes: wholeFrom(-limits.handicapStrokes, limits.handicapStrokes),
   }),
+  z.strictObject({
+    ...ruled,
+    kind: z.literal('net-off'),
+    ball,
+    strokes: wholeFrom(-limits.handicapStrokes, limits.handicapStrokes),
+  }),
 ])
 
 const lists = {

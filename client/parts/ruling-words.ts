@@ -17,6 +17,8 @@ export function rulingWords(outing: Outing | null, ruling: Ruling): string {
     }
     case 'disqualified':
       return say('ruled-disqualified', { player: nameOf(ruling.ball), where: whereWords(ruling.hole) })
+    case 'net-off':
+      return say('ruled-net-off', { player: nameOf(ruling.ball), n: ruling.strokes })
     case 'plays-off':
       return say('ruled-plays-off', { player: nameOf(ruling.ball), n: ruling.strokes })
   }

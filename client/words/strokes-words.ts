@@ -18,6 +18,7 @@ export const strokesWords = {
     'Course Handicap: Index × Slope Rating ÷ 113, without Course Rating minus par, as in Great Britain and Ireland until March 2024.',
   ),
   'why-plain': own('{n} as agreed'),
+  'why-ruled': own('{n} by a ruling on the card'),
   'why-shares': own('the partners’ shares come to {figure}, so {n}'),
   'why-course': standard('Course Handicap {figure}', `${rulesOfHandicapping}, definitions`),
   'why-course-rounded': own('Course Handicap {figure}, so {n}'),

@@ -116,7 +116,9 @@ function strokesOf(
     return new Map([...balls].map(([ball, { order }]) => [ball, noStrokes(order)]))
   }
   const methods = strokeMethodsOf(input.methods, row.sides.players.min)
-  const added = [...balls.keys()].map(teePars.addition)
+  const { netOff } = input.happenings
+  const isFixed = (ball: BallId): boolean => given === 'own' && netOff.has(ball)
+  const added = [...balls.keys()].map(ball => (isFixed(ball) ? 0 : teePars.addition(ball)))
   const handicaps = [...balls.keys()].map(ball => knownHandicap(input, row, ball, given))
   const playing = handicaps.map((handicap, place) => ownStrokes(handicap, methods) + (added[place] ?? 0))
   const strokes = given === 'own' ? playing : fromLowest(strokesGiven(handicaps, methods), added)
@@ -147,7 +149,10 @@ function teeParByHole(
   return added
 }
 
-/** A handicap declared too low in a match is what its ball plays off: Rules of Golf, rule 3.2c(1); 2019 and 2023. */
+/**
+ * A handicap declared too low in a match is what its ball plays off: Rules of Golf, rule 3.2c(1); 2019 and 2023. One too low
+ * on a card is what the net score is off, tee and all: rule 3.3b(4); 2019, and 2023 under Model Local Rule L-2.
+ */
 function knownHandicap(
   input: GameInput,
   { recordedAs }: FormatRow,
@@ -156,7 +161,10 @@ function knownHandicap(
 ): KnownHandicap {
   const handicap = ballHandicap(inputBall(input, ball).handicaps, input.methods, recordedAs)
   if (handicap.kind === 'gap') throw new Error('a game with a gap is not computed')
-  const declared = given === 'own' ? undefined : input.happenings.playsOff.get(ball)
+  const { playsOff, netOff } = input.happenings
+  const onCard = given === 'own' ? netOff.get(ball) : undefined
+  if (onCard !== undefined) return { kind: 'plain', strokes: onCard }
+  const declared = given === 'own' ? undefined : playsOff.get(ball)
   if (declared === undefined) return handicap
   return handicap.kind === 'plain'
     ? { kind: 'plain', strokes: declared }

@@ -95,6 +95,8 @@ export interface Happenings {
   readonly disqualified: readonly Disqualification[]
   /** Declared in a match, lower than right: what the player plays off. */
   readonly playsOff: ReadonlyMap<BallId, number>
+  /** On a card, lower than right: what the net score is off, where everybody has their own strokes. */
+  readonly netOff: ReadonlyMap<BallId, number>
 }
 
 export const noHappenings: Happenings = {
@@ -110,4 +112,5 @@ export const noHappenings: Happenings = {
   penalties: [],
   disqualified: [],
   playsOff: new Map(),
+  netOff: new Map(),
 }

@@ -128,6 +128,7 @@ function rulingOfPlain(ruling: PlainRuling): Ruling {
     case 'disqualified':
       return { ...said, kind: ruling.kind, ball: ruling.ball, hole: holeOf(ruling) }
     case 'plays-off':
+    case 'net-off':
       return { ...said, kind: ruling.kind, ball: ruling.ball, strokes: ruling.strokes }
     default:
       return unreachable(ruling)

@@ -86,6 +86,8 @@ export type Ruling = {
   | { readonly kind: 'disqualified'; readonly ball: BallId; readonly hole: HoleAndLap | null }
   /** A handicap declared too low in a match is what the ball plays off. */
   | { readonly kind: 'plays-off'; readonly ball: BallId; readonly strokes: number }
+  /** A handicap on the card that stands although it is too low: the net score is off it. */
+  | { readonly kind: 'net-off'; readonly ball: BallId; readonly strokes: number }
 )
 
 export type HoleAndLap = readonly [hole: number, lap: number]

@@ -19,7 +19,8 @@ export function happeningsOf(outing: Outing, game: Game): Happenings {
     absences: notes.absences,
     penalties: rulings.flatMap(each => (each.kind === 'penalty' ? [{ ...each, hole: keyOf(each.hole) }] : [])),
     disqualified: rulings.flatMap(each => (each.kind === 'disqualified' ? [{ ...each, hole: keyOf(each.hole) }] : [])),
-    playsOff: lowestPlaysOff(rulings),
+    playsOff: lowestOf(rulings, 'plays-off'),
+    netOff: lowestOf(rulings, 'net-off'),
   }
 }
 
@@ -31,11 +32,11 @@ function withOutside(out: Happenings['holesOut'], outside: readonly HoleKey[]): 
 
 const keyOf = (at: HoleAndLap | null): HoleKey | null => at && holeKey({ hole: at[0], lap: at[1] })
 
-/** Of several figures for a ball the lowest, whichever ruling came last: what a side declared low is what it plays off. */
-function lowestPlaysOff(rulings: readonly Ruling[]): Happenings['playsOff'] {
+/** Of several figures for a ball the lowest, whichever ruling came last: what was declared low stands. */
+function lowestOf(rulings: readonly Ruling[], kind: 'plays-off' | 'net-off'): ReadonlyMap<BallId, number> {
   const lowest = new Map<BallId, number>()
   for (const ruling of rulings) {
-    if (ruling.kind !== 'plays-off') continue
+    if (ruling.kind !== kind) continue
     lowest.set(ruling.ball, Math.min(ruling.strokes, lowest.get(ruling.ball) ?? ruling.strokes))
   }
   return lowest

@@ -126,6 +126,7 @@ function plainRuling(id: RulingId, ruling: Ruling): PlainRuling {
     case 'disqualified':
       return { ...said, kind: ruling.kind, ball: ruling.ball, ...ruledHole(ruling.hole) }
     case 'plays-off':
+    case 'net-off':
       return { ...said, kind: ruling.kind, ball: ruling.ball, strokes: ruling.strokes }
     default:
       return unreachable(ruling)

@@ -97,7 +97,7 @@ export type PlainRuling =
       readonly hole?: number | undefined
       readonly lap?: number | undefined
     })
-  | (PlainRuled & { readonly kind: 'plays-off'; readonly ball: BallId; readonly strokes: number })
+  | (PlainRuled & { readonly kind: 'plays-off' | 'net-off'; readonly ball: BallId; readonly strokes: number })
 
 /** Of the day, in strokes over eighteen holes, as the association gave them. */
 export interface PlainPlayingConditions {

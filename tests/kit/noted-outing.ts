@@ -45,6 +45,7 @@ export const notes = {
     { id: 'fourth', kind: 'disqualified', ball: 'rowan', games: ['points'] },
     { id: 'fifth', kind: 'disqualified', ball: 'cedar', hole: 2 },
     { id: 'sixth', kind: 'plays-off', ball: 'alder', strokes: 12, games: ['match'] },
+    { id: 'seventh', kind: 'net-off', ball: 'birch', strokes: 9, games: ['points'] },
   ],
   playingConditions: { strokes: 1, reason: 'A gale.' },
 } as const

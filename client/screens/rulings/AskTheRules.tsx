@@ -2,19 +2,29 @@ import { useState } from 'react'
 import { cardHandicapDuties } from '#core/card/rulings/card-handicap.ts'
 import { lowScoreReasons } from '#core/card/rulings/hole-score.ts'
 import { startForms } from '#core/formats/rulings/start-time.ts'
+import type { Outing } from '#core/outing/outing.ts'
 import { Field } from '../../parts/Field.tsx'
 import { Select } from '../../parts/Select.tsx'
 import { Tick } from '../../parts/Tick.tsx'
 import { say } from '../../words/say.ts'
 import { OneOf } from '../games/OneOf.tsx'
-import { cardForms, nothingSeen, proposalOf, type Seen, type Situation, situations } from './proposals.ts'
+import { grossOf } from './gross-of.ts'
+import { holesFor } from './holes-for.ts'
+import { cardForms, type Known, nothingSeen, proposalOf, type Seen, type Situation, situations } from './proposals.ts'
 import type { RulingDraft } from './ruling-draft.ts'
+import { SidesFields } from './SidesFields.tsx'
 
 /** What happened, and what the printed rule makes of it; the committee decides. */
-export function AskTheRules({ onTake }: { readonly onTake: (taken: Partial<RulingDraft>) => void }) {
+interface Props {
+  readonly outing: Outing
+  readonly onTake: (taken: Partial<RulingDraft>) => void
+}
+
+export function AskTheRules({ outing, onTake }: Props) {
   const [situation, setSituation] = useState<Situation | null>(null)
   const [seen, setSeen] = useState(nothingSeen)
-  const proposal = situation && proposalOf(situation, seen)
+  const known = { holes: holesFor(outing, seen.ball), gross: grossOf(outing, seen.ball) }
+  const proposal = situation && proposalOf(situation, seen, known)
   return (
     <section className="section" aria-label={say('seen-title')}>
       <h2>{say('seen-title')}</h2>
@@ -27,7 +37,7 @@ export function AskTheRules({ onTake }: { readonly onTake: (taken: Partial<Rulin
         ]}
         onValue={value => setSituation(situations.find(each => each === value) ?? null)}
       />
-      {situation && <SeenFields situation={situation} seen={seen} onSeen={setSeen} />}
+      {situation && <SeenFields outing={outing} situation={situation} seen={seen} known={known} onSeen={setSeen} />}
       <div role="status">
         {proposal && (
           <div className="notice stack">
@@ -45,13 +55,16 @@ export function AskTheRules({ onTake }: { readonly onTake: (taken: Partial<Rulin
   )
 }
 
-interface FieldsProps {
+export interface FieldsProps {
+  readonly outing: Outing
   readonly situation: Situation
   readonly seen: Seen
+  readonly known: Known
   readonly onSeen: (seen: Seen) => void
 }
 
-function SeenFields({ situation, seen, onSeen }: FieldsProps) {
+function SeenFields(props: FieldsProps) {
+  const { situation, seen, onSeen } = props
   const change = (changed: Partial<Seen>) => onSeen({ ...seen, ...changed })
   const figure = (
     name: 'par' | 'received' | 'returned' | 'actual' | 'onCard' | 'declared' | 'correct' | 'minutes',
@@ -139,5 +152,9 @@ function SeenFields({ situation, seen, onSeen }: FieldsProps) {
       )
     case 'unfinished':
       return form
+    case 'late-partner':
+    case 'traded-holes':
+    case 'written-sum':
+      return <SidesFields {...props} />
   }
 }

@@ -1,5 +1,6 @@
 import { useState } from 'react'
-import { holeKey } from '#core/card/score.ts'
+import type { NewFact } from '#core/outing/acts.ts'
+import { joinFacts } from '#core/outing/acts-ball.ts'
 import { rulingFacts } from '#core/outing/acts-card.ts'
 import type { Outing } from '#core/outing/outing.ts'
 import type { BallId, RulingId } from '#core/values/ids.ts'
@@ -12,8 +13,9 @@ import { useWork } from '../../parts/use-work.ts'
 import { act } from '../../state/actions.ts'
 import { say } from '../../words/say.ts'
 import type { FieldFault } from '../games/game-faults.ts'
+import { holesFor } from './holes-for.ts'
 import { RulingGames } from './RulingGames.tsx'
-import { emptyRuling, faultsOfRuling, type RulingDraft, rulingKinds, rulingOfDraft } from './ruling-draft.ts'
+import { emptyRuling, faultsOfRuling, type RulingDraft, rulingKinds, rulingsOfDraft } from './ruling-draft.ts'
 
 interface Props {
   readonly outing: Outing
@@ -33,7 +35,7 @@ export function MakeRuling({ outing, draft, onDraft }: Props) {
     setFaults(found)
     if (found.length > 0) return
     work(async () => {
-      await act('ruling made', rulingFacts(createId() as RulingId, rulingOfDraft(draft)))
+      await act('ruling made', factsOfDraft(outing, draft))
       onDraft(emptyRuling)
     })
   }
@@ -56,6 +58,25 @@ export function MakeRuling({ outing, draft, onDraft }: Props) {
         onValue={ball => change({ ball })}
         fault={faultAt('ball')}
       />
+      {kind === 'disqualified' && (
+        <Select
+          label={say('ruling-also')}
+          value={draft.also}
+          options={[
+            { value: '', text: say('ruling-nobody-else') },
+            ...[...outing.balls.values()].map(({ id, name }) => ({ value: id as string, text: name })),
+          ]}
+          onValue={also => change({ also })}
+        />
+      )}
+      {kind === 'no-penalty' && draft.joinsAt !== '' && (
+        <Select
+          label={say('ruling-joins')}
+          value={draft.joinsAt}
+          options={[{ value: '', text: say('ruling-joins-not') }, ...holesFor(outing, draft.ball)]}
+          onValue={joinsAt => change({ joinsAt })}
+        />
+      )}
       {(kind === 'penalty' || kind === 'disqualified') && (
         <Select
           label={say('ruling-hole')}
@@ -64,7 +85,7 @@ export function MakeRuling({ outing, draft, onDraft }: Props) {
           onValue={hole => change({ hole })}
         />
       )}
-      {(kind === 'penalty' || kind === 'plays-off') && (
+      {(kind === 'penalty' || kind === 'plays-off' || kind === 'net-off') && (
         <Field
           label={say(kind === 'penalty' ? 'ruling-strokes' : 'ruling-handicap')}
           inputMode="numeric"
@@ -86,9 +107,10 @@ export function MakeRuling({ outing, draft, onDraft }: Props) {
   )
 }
 
-/** The holes of the ball's group in order of play. */
-function holesFor(outing: Outing, ball: string): readonly { readonly value: string; readonly text: string }[] {
-  const group = outing.balls.get(ball as BallId)?.group ?? [...outing.groups.keys()][0]
-  const { round = [], extra = [] } = (group && outing.groups.get(group)) || {}
-  return [...round, ...extra].map(at => ({ value: holeKey(at), text: String(at.hole) }))
+/** The ruling, for each whom it concerns, and the hole from which a late ball plays, in one act. */
+function factsOfDraft(outing: Outing, draft: RulingDraft): readonly NewFact[] {
+  const rulings = rulingsOfDraft(draft).flatMap(ruling => rulingFacts(createId() as RulingId, ruling))
+  const [hole = 0, lap = 0] = draft.joinsAt.split('/').map(Number)
+  const isLate = draft.kind === 'no-penalty' && draft.joinsAt !== ''
+  return isLate ? [...rulings, ...joinFacts(outing, draft.ball as BallId, { hole, lap }, null)] : rulings
 }

@@ -28,7 +28,7 @@ export function RulingsScreen() {
       <Made outing={outing} isDesk={isDesk} />
       {isDesk ? (
         <>
-          <AskTheRules onTake={taken => setDraft({ ...draft, ...taken })} />
+          <AskTheRules outing={outing} onTake={taken => setDraft({ ...draft, ...taken })} />
           <MakeRuling outing={outing} draft={draft} onDraft={setDraft} />
         </>
       ) : (

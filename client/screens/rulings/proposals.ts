@@ -1,10 +1,13 @@
 import { type cardHandicapDuties, ruleOnCardHandicap } from '#core/card/rulings/card-handicap.ts'
 import type { lowScoreReasons } from '#core/card/rulings/hole-score.ts'
 import { ruleOnMissingCertification } from '#core/card/rulings/missing-certification.ts'
+import { firstPlaceOfLatePartner } from '#core/formats/rulings/late-partner.ts'
 import { ruleOnMatchHandicap } from '#core/formats/rulings/match-handicap.ts'
 import { ruleOnReturnedHole } from '#core/formats/rulings/returned-score.ts'
 import { ruleOnStartTime, type startForms } from '#core/formats/rulings/start-time.ts'
+import { ruleOnTradedHoles } from '#core/formats/rulings/traded-holes.ts'
 import { ruleOnUnfinishedSide } from '#core/formats/rulings/unfinished-side.ts'
+import { ruleOnWrittenSum } from '#core/formats/rulings/written-sum.ts'
 import { say } from '../../words/say.ts'
 import type { RulingDraft } from './ruling-draft.ts'
 
@@ -16,6 +19,9 @@ export const situations = [
   'certification',
   'start',
   'unfinished',
+  'late-partner',
+  'traded-holes',
+  'written-sum',
 ] as const
 export type Situation = (typeof situations)[number]
 
@@ -41,7 +47,24 @@ export interface Seen {
   readonly hasLocalRule: boolean
   readonly minutes: string
   readonly form: (typeof startForms)[number]
+  readonly ball: string
+  /** The hole in play when the late partner comes, `hole/lap`. */
+  readonly inPlay: string
+  readonly partnerHasStarted: boolean
+  readonly anyoneHasStarted: boolean
+  readonly knew: boolean
+  readonly written: string
 }
+
+/** What the outing knows of the ball that it is about. */
+export interface Known {
+  /** Its order of play, `hole/lap` each, and the number of each hole. */
+  readonly holes: readonly { readonly value: string; readonly text: string }[]
+  /** The sum of its scores; null while a hole is open or without one. */
+  readonly gross: number | null
+}
+
+export const nothingKnown: Known = { holes: [], gross: null }
 
 export const nothingSeen: Seen = {
   cardForm: 'stroke-play',
@@ -60,6 +83,12 @@ export const nothingSeen: Seen = {
   hasLocalRule: false,
   minutes: '',
   form: 'stroke-play',
+  ball: '',
+  inPlay: '',
+  partnerHasStarted: false,
+  anyoneHasStarted: false,
+  knew: true,
+  written: '',
 }
 
 /** What the Rules say, in words, and what it would be as a ruling. */
@@ -69,7 +98,7 @@ export interface Proposal {
 }
 
 /** Null while a figure is missing. */
-export function proposalOf(situation: Situation, seen: Seen): Proposal | null {
+export function proposalOf(situation: Situation, seen: Seen, known: Known = nothingKnown): Proposal | null {
   switch (situation) {
     case 'hole-score':
       return onHoleScore(seen)
@@ -83,6 +112,12 @@ export function proposalOf(situation: Situation, seen: Seen): Proposal | null {
       return onStart(seen)
     case 'unfinished':
       return onUnfinished(seen)
+    case 'late-partner':
+      return onLatePartner(seen, known)
+    case 'traded-holes':
+      return onTradedHoles(seen)
+    case 'written-sum':
+      return onWrittenSum(seen, known)
   }
 }
 
@@ -131,9 +166,10 @@ function onCardHandicap({ duty, onCard, correct, affectsStrokes }: Seen): Propos
   if (right === null || (onCard.trim() !== '' && wholeOf(onCard) === null)) return null
   const rule = 'Rules of Golf 3.3b(4)'
   const ruling = ruleOnCardHandicap(duty, { onCard: wholeOf(onCard), correct: right, affectsStrokes })
-  return ruling.code === 'disqualified'
-    ? disqualified(rule)
-    : noPenalty(say('propose-net-off', { n: ruling.netOff }), rule)
+  if (ruling.code === 'disqualified') return disqualified(rule)
+  const { netOff } = ruling
+  const text = say('propose-net-off', { n: netOff < 0 ? `+${-netOff}` : netOff })
+  return netOff === right ? noPenalty(text, rule) : { text, draft: { kind: 'net-off', strokes: String(netOff), rule } }
 }
 
 function onMatchHandicap({ declared, correct, affectsStrokes, isInTime }: Seen): Proposal | null {
@@ -181,4 +217,37 @@ function onUnfinished({ form }: Seen): Proposal {
   const ruling = ruleOnUnfinishedSide(form === 'match' ? 'match' : 'stroke-play')
   if (ruling === 'loses-hole') return noPenalty(say('propose-loses-hole'), rule)
   return { ...disqualified(rule), text: say('propose-unless-corrected') }
+}
+
+function onLatePartner(seen: Seen, { holes }: Known): Proposal | null {
+  const { ball, inPlay, partnerHasStarted, anyoneHasStarted, form } = seen
+  const place = holes.findIndex(({ value }) => value === inPlay) + 1
+  if (ball === '' || place === 0) return null
+  const rule = 'Rules of Golf 23.4'
+  const first = firstPlaceOfLatePartner(form === 'match' ? 'match' : 'stroke-play', {
+    place,
+    partnerHasStarted,
+    anyoneHasStarted: anyoneHasStarted || partnerHasStarted,
+  })
+  const from = holes[first - 1]
+  if (from === undefined) return { text: say('propose-too-late'), draft: { kind: 'no-penalty', ball, rule } }
+  return {
+    text: say('propose-joins', { hole: from.text }),
+    draft: { kind: 'no-penalty', ball, joinsAt: from.value, rule },
+  }
+}
+
+function onTradedHoles({ knew }: Seen): Proposal {
+  const rule = 'Rules of Golf 1.3b(1), clarification 3.2b(1)/1'
+  if (ruleOnTradedHoles(knew) === 'stands-as-played') return noPenalty(say('propose-as-played'), rule)
+  return { ...disqualified(rule), text: say('propose-both-disqualified') }
+}
+
+function onWrittenSum({ ball, written }: Seen, { gross }: Known): Proposal | null {
+  const sum = wholeOf(written)
+  if (ball === '' || gross === null || sum === null) return null
+  const { counts } = ruleOnWrittenSum(gross)
+  const text = say(sum === counts ? 'propose-sum-right' : 'propose-sum', { n: counts })
+  const reason = say('propose-sum-reason', { written: sum, n: counts })
+  return { text, draft: { kind: 'no-penalty', ball, rule: 'Rules of Golf 3.3b(4)', reason } }
 }

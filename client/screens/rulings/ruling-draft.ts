@@ -7,6 +7,7 @@ export const rulingKinds = [
   'penalty',
   'disqualified',
   'plays-off',
+  'net-off',
   'no-penalty',
 ] as const satisfies readonly Ruling['kind'][]
 
@@ -15,6 +16,10 @@ export interface RulingDraft {
   readonly kind: Ruling['kind']
   /** Empty for nobody in particular. */
   readonly ball: string
+  /** Disqualified with it; empty for nobody. */
+  readonly also: string
+  /** The hole from which a late ball plays, `hole/lap`; empty where nobody is late. */
+  readonly joinsAt: string
   /** `hole/lap`, empty for the whole round. */
   readonly hole: string
   readonly strokes: string
@@ -28,6 +33,8 @@ export interface RulingDraft {
 export const emptyRuling: RulingDraft = {
   kind: 'penalty',
   ball: '',
+  also: '',
+  joinsAt: '',
   hole: '',
   strokes: '2',
   isHoleLost: false,
@@ -36,20 +43,29 @@ export const emptyRuling: RulingDraft = {
   reason: '',
 }
 
-export function faultsOfRuling({ kind, ball, strokes, isHoleLost, games }: RulingDraft): readonly FieldFault[] {
+export function faultsOfRuling(draft: RulingDraft): readonly FieldFault[] {
+  const { kind, ball, joinsAt, strokes, isHoleLost, games } = draft
   const missing = (field: string, name: string): FieldFault[] => [
     { field, text: say('fault-missing', { field: name }) },
   ]
   return [
-    ...(ball === '' && kind !== 'no-penalty' ? missing('ball', say('ruling-ball')) : []),
+    ...(ball === '' && (kind !== 'no-penalty' || joinsAt !== '') ? missing('ball', say('ruling-ball')) : []),
     ...(kind === 'penalty' ? faultOfNumber('strokes', say('ruling-strokes'), strokes, isHoleLost ? 0 : 1, 10) : []),
-    ...(kind === 'plays-off' ? faultOfNumber('strokes', say('ruling-handicap'), strokes, -10, 54) : []),
+    ...(kind === 'plays-off' || kind === 'net-off'
+      ? faultOfNumber('strokes', say('ruling-handicap'), strokes, -10, 54)
+      : []),
     ...(games?.length === 0 ? missing('games', say('ruling-games')) : []),
   ]
 }
 
-/** The ruling of a draft without faults. */
-export function rulingOfDraft({ kind, ball, hole, strokes, isHoleLost, games, rule, reason }: RulingDraft): Ruling {
+/** The rulings of a draft without faults: one, or one for each of two who are disqualified together. */
+export function rulingsOfDraft(draft: RulingDraft): readonly Ruling[] {
+  const { kind, ball, also } = draft
+  const isBoth = kind === 'disqualified' && also !== '' && also !== ball
+  return [rulingOfDraft(draft), ...(isBoth ? [rulingOfDraft({ ...draft, ball: also })] : [])]
+}
+
+function rulingOfDraft({ kind, ball, hole, strokes, isHoleLost, games, rule, reason }: RulingDraft): Ruling {
   const [number = 0, lap = 0] = hole.split('/').map(Number)
   const at: HoleAndLap | null = hole === '' ? null : [number, lap]
   const common = { games, rule: rule.trim() || null, reason: reason.trim() || null }
@@ -61,6 +77,7 @@ export function rulingOfDraft({ kind, ball, hole, strokes, isHoleLost, games, ru
     case 'disqualified':
       return { ...common, kind, ball: ball as BallId, hole: at }
     case 'plays-off':
+    case 'net-off':
       return { ...common, kind, ball: ball as BallId, strokes: Number(strokes) }
   }
 }

@@ -1,6 +1,7 @@
 import type { BallStrokes } from '#core/formats/game-result.ts'
 import { formatTable } from '#core/formats/table.ts'
 import { allowanceTaken } from '#core/handicap/playing-handicap.ts'
+import { happeningsOf } from '#core/outing/happenings-of.ts'
 import type { Game, Outing } from '#core/outing/outing.ts'
 import type { Fraction } from '#core/values/fraction.ts'
 import type { BallId } from '#core/values/ids.ts'
@@ -15,6 +16,8 @@ export function whyWords(outing: Outing, game: Game, ball: BallId, strokes: Stro
   const of = strokes.get(ball)
   if (of === undefined || game.format === null) return ''
   const isDifference = formatTable[game.format].contest.strokes === 'difference'
+  const isRuled = !isDifference && happeningsOf(outing, game).netOff.has(ball)
+  if (isRuled) return say('why-ruled', { n: plus(of.strokes) })
   if (isDifference && isOfDifferences(game, strokes)) return differenceWords(outing, game, ball, of, strokes)
   const parts = [ownWords(game, of)]
   const isByRating = game.methods.courseHandicap === 'without-rating-minus-par'

@@ -125,6 +125,7 @@ export const factExamples: Readonly<Record<FactKind, FactExample>> = {
       { ...ruled, kind: 'penalty', ball: 'birch', hole: [1, 1], strokes: 2, holeLost: false },
       { ...ruled, kind: 'disqualified', ball: 'birch', hole: null },
       { ...ruled, kind: 'plays-off', ball: 'birch', strokes: 14 },
+      { ...ruled, kind: 'net-off', ball: 'birch', strokes: 14 },
     ],
   },
   closeBall: { key: 'close/ball/birch', values: [{ scores: [[1, 1, 4]] }] },

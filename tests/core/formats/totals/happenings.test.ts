@@ -265,3 +265,42 @@ describe('a hole left blank on a card that is closed', () => {
     expect(line).toMatchObject({ total: 68, isNoReturn: false, isFinished: false, through: 17 })
   })
 })
+
+// Rules of Golf, rule 3.3b(4); R&A and USGA; 2019, and 2023 where Model Local Rule L-2 is in force.
+describe('a handicap too low on a card', () => {
+  const netOff: Partial<Happenings> = { netOff: new Map([[ball('A'), 10]]) }
+  const handicaps = { A: 14, B: 14 }
+  const methods = { allowancePercent: 100 }
+
+  it.each(['stroke-play-net', 'stableford', 'maximum-score-net'] as const)('is what %s is off', format => {
+    const { strokes } = game(format, { A: pars, B: pars }, netOff, { handicaps, methods })
+    expect([ball('A'), ball('B')].map(id => strokes.get(id)?.strokes)).toEqual([10, 14])
+    expect(strokes.get(ball('A'))?.playingHandicap).toBe(10)
+  })
+
+  it('is what the share of the handicap in a countback is taken of', () => {
+    const tied = game('stroke-play-net', { A: pars, B: [...pars.slice(0, 17), (pars[17] ?? 0) + 4] }, netOff, {
+      handicaps,
+      methods: {
+        ...methods,
+        ties: { method: 'share-of-handicap', scheme: 'nine-six-three-one', holes: 'card-order', ifStillTied: 'shared' },
+      },
+    })
+    // Both 62 net: on the last nine half of ten and half of fourteen come off.
+    expect(tied.ties[0]?.working[0]?.figures).toEqual([
+      { numerator: 31, denominator: 1 },
+      { numerator: 33, denominator: 1 },
+    ])
+  })
+
+  it('says nothing of a match', () => {
+    const { strokes } = resultOf('match', {
+      format: 'singles-match',
+      sides: [['A'], ['B']],
+      scores: {},
+      handicaps,
+      happenings: netOff,
+    })
+    expect(strokes.get(ball('B'))?.strokes).toBe(0)
+  })
+})
