@@ -1,3 +1,4 @@
+import { isCardLog } from '../state/card-taken.ts'
 import { useOuting } from '../state/use-outing.ts'
 import { say } from '../words/say.ts'
 import { FootItems } from './FootItems.tsx'
@@ -5,10 +6,7 @@ import { FootItems } from './FootItems.tsx'
 /** Where the scores are, in words that are true at every moment. */
 export function Foot() {
   const phone = useOuting(({ foot }) => foot.phone)
-  const waiting = useOuting(({ foot }) => foot.waiting)
-  // An outing opened from a file may hold acts that no server is known to have and that this phone does not send.
-  const unknown = useOuting(({ history }) => history.filter(({ seq }) => seq === null).length)
-  const link = useOuting(({ foot }) => foot.link)
+  const isCard = useOuting(({ log }) => isCardLog(log))
   return (
     <div className="foot">
       <div className="foot-words" role="status" aria-live="polite">
@@ -17,14 +15,27 @@ export function Foot() {
         ) : (
           <span className="foot-word open">{say(`foot-${phone}`)}</span>
         )}
-        {waiting > 0 && <span className="foot-word open">{say('foot-to-send', { n: waiting })}</span>}
-        {waiting === 0 && unknown > 0 && (
-          <span className="foot-word open">{say('foot-not-on-server', { n: unknown })}</span>
-        )}
-        {waiting === 0 && unknown === 0 && <span className="foot-word">{say('foot-server')}</span>}
-        {link === 'away' && <span>{say('foot-away')}</span>}
+        {isCard ? <span>{say('foot-card')}</span> : <ServerWords />}
       </div>
       <FootItems />
     </div>
+  )
+}
+
+/** What of it a server has. */
+function ServerWords() {
+  const waiting = useOuting(({ foot }) => foot.waiting)
+  // An outing opened from a file may hold acts that no server is known to have and that this phone does not send.
+  const unknown = useOuting(({ history }) => history.filter(({ seq }) => seq === null).length)
+  const link = useOuting(({ foot }) => foot.link)
+  return (
+    <>
+      {waiting > 0 && <span className="foot-word open">{say('foot-to-send', { n: waiting })}</span>}
+      {waiting === 0 && unknown > 0 && (
+        <span className="foot-word open">{say('foot-not-on-server', { n: unknown })}</span>
+      )}
+      {waiting === 0 && unknown === 0 && <span className="foot-word">{say('foot-server')}</span>}
+      {link === 'away' && <span>{say('foot-away')}</span>}
+    </>
   )
 }

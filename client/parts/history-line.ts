@@ -4,6 +4,7 @@ import type { KeyParts } from '#core/outing/facts.ts'
 import { makeKey, parseKey } from '#core/outing/keys.ts'
 import type { Outing } from '#core/outing/outing.ts'
 import type { DeviceId, OpId } from '#core/values/ids.ts'
+import { cardTaken } from '../state/card-taken.ts'
 import type { HeldOp } from '../state/outing-store.ts'
 import { formatOrdinal, formatScore } from '../words/figures.ts'
 import { say } from '../words/say.ts'
@@ -25,6 +26,7 @@ export function lineOfOp(op: Op, outing: Outing | null, held: HeldById | null): 
   const kinds = new Set(parts.map(each => each?.kind))
   const scoreAt = parts.findIndex(each => each?.kind === 'score')
   const [fact, at] = [op.facts[scoreAt], parts[scoreAt]]
+  if (op.act === cardTaken) return say('history-taken-home')
   if (kinds.has('course') || kinds.has('length')) return say('history-started', { who })
   if (kinds.has('closeBall')) return say(closeKey(op), { who })
   if (fact && at) return scoreLine(fact, at, who, outing, held)

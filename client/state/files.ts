@@ -3,9 +3,11 @@ import { plainOf } from '#core/outing/plain-of.ts'
 import type { LogId } from '#core/values/ids.ts'
 import { canonicalJson, type Json } from '#core/values/json.ts'
 import { err, type Fault, ok, type Result } from '#core/values/result.ts'
+import { isCardText } from '#shared/card-file.ts'
 import { parseOutingFile } from '#shared/outing-file.ts'
 import { heldOfText } from '../sync/brought.ts'
 import { noMark } from '../sync/held-op.ts'
+import { takeCard } from './card-taking.ts'
 import { currentEngine, engineOf, logStore, showLog } from './open-outing.ts'
 import { outingStore } from './outing-store.ts'
 import { freshRecord, startOuting } from './starting.ts'
@@ -43,6 +45,10 @@ function fileName(form: 'whole' | 'plain'): string {
  * put in; where the phone was let in by nobody it is there to be read until an invite is shown.
  */
 export async function importFile(text: string, label: string): Promise<Result<LogId, readonly Fault[]>> {
+  if (isCardText(text)) {
+    const taken = await takeCard(text, label)
+    return taken.ok ? taken : err([{ path: '', code: taken.error }])
+  }
   const parsed = parseOutingFile(text)
   if (!parsed.ok) return err(parsed.error)
   const file = parsed.value

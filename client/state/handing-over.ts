@@ -2,15 +2,15 @@ import { factsReplacing } from '#core/outing/acts.ts'
 import type { LogId } from '#core/values/ids.ts'
 import { err, ok, type Result } from '#core/values/result.ts'
 import { type HandOver, type HandOverFault, parseHandOver } from '#shared/hand-over.ts'
-import { packText, unpackText } from '../device/packing.ts'
+import { unpackText } from '../device/packing.ts'
 import { askToKeepStorage } from '../device/storage-persistence.ts'
 import { heldOfText } from '../sync/brought.ts'
 import { grantOf } from '../sync/feeds.ts'
-import { framesOf } from '../sync/hand-over/frames.ts'
 import { type HeldOp, waitingMark } from '../sync/held-op.ts'
 import { holdingOf } from '../sync/holding.ts'
+import { codesOfText } from './codes.ts'
 import { grantOfInvite, storedOf } from './invite-meeting.ts'
-import { currentEngine, engineOf, inventions, logStore, showLog } from './open-outing.ts'
+import { currentEngine, engineOf, logStore, showLog } from './open-outing.ts'
 import { freshRecord, keyFact } from './starting.ts'
 
 /** The open outing as text for another phone: what this phone holds, with the invite it came by where it may score. */
@@ -30,8 +30,7 @@ export function handOverText(): string {
 const isWorthHanding = ({ mark }: HeldOp): boolean => mark.kind !== 'refused' || mark.code === 'voided'
 
 /** The same as codes, to be read in any order. */
-export const handOverCodes = async (): Promise<readonly string[]> =>
-  framesOf(await packText(handOverText()), inventions.hash)
+export const handOverCodes = (): Promise<readonly string[]> => codesOfText(handOverText())
 
 /** What codes carried, as text again; null when it is none. */
 export const textOfCodes = (data: string): Promise<string | null> => unpackText(data)

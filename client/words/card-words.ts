@@ -40,6 +40,14 @@ export const cardWords = {
   'changes-line': own('Hole {hole}: {from} to'),
   'changes-by': own('{who}, {time}'),
   'changes-cleared': own('nothing'),
+  'card-home-title': own('Take a card home'),
+  'card-home-hint': own(
+    'A player’s own phone reads these codes on its first page, under “From another phone”, and keeps the card. They let nobody in.',
+  ),
+  'card-home-name': own('{player}’s card'),
+  'card-home-read': own('A card taken home is there to be read. Give it on under Card.'),
+  'card-home-file': own('Save as a file'),
+  'history-taken-home': own('The card was taken home to this phone'),
   'you-mark': own('you mark'),
   'on-the-card': own('card {score}'),
 } as const satisfies Words

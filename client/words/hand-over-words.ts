@@ -14,7 +14,9 @@ export const handOverWords = {
   'hand-over-file': own('Save as a file'),
   'hand-over-secret': own('Whoever reads them gets in, so show them to those you mean.'),
   'take-over-title': own('From another phone'),
-  'take-over-hint': own('On the other phone: Share, then “Show the codes”.'),
+  'take-over-hint': own(
+    'On the other phone: Share for the whole outing, Card for one player’s card; then “Show the codes”.',
+  ),
   'take-over-camera': own('Read with the camera'),
   'take-over-stop': own('Stop the camera'),
   'take-over-no-camera': own('This page gets no camera. Take pictures of the codes and choose them, or use a file.'),
@@ -25,5 +27,6 @@ export const handOverWords = {
   'take-over-none': own('No code of a hand-over in {name}.'),
   'take-over-damaged': own('The codes do not fit together. Read them again.'),
   'take-over-not a hand-over': own('That is no hand-over of an outing.'),
+  'take-over-not a card': own('That is no card.'),
   'take-over-newer version': own('That comes from a newer version of this page.'),
 } as const satisfies Words

@@ -97,6 +97,7 @@ export const outingWords = {
   'foot-take-in': own('Take in: {what}'),
   'foot-take-in-short': own('take in'),
   'foot-retry': own('Try now'),
+  'foot-card': own('a card taken home, to be read'),
   'foot-away': own('not connected to the server'),
   'stranger-voided': own(
     'The desk took this phone out. What it had not sent stays on it: hand it over under Share, or join again.',

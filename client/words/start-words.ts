@@ -14,8 +14,6 @@ export const startWords = {
   'course-give-hint': own(
     'On the other phone: “Start an outing”, then read the codes or choose the file. It holds no player and no score.',
   ),
-  'course-give-show': own('Show the codes'),
-  'course-give-hide': own('Hide the codes'),
   'course-give-file': own('Course file'),
   'start-length': own('Holes to play'),
   'start-18': trade('18 holes'),

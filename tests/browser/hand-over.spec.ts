@@ -1,6 +1,7 @@
 import { expect, type Page, test } from '@playwright/test'
 import { fourPlayers } from '#tests/kit/quillmoor.ts'
 import { boardAgrees, type Tapped } from './kit/agree.ts'
+import { choosePictures, picturesOfCodes } from './kit/codes.ts'
 import { chosenKey, fourBallAndPoints, goToHole, openTab, startOuting, tapScore, whenOnServer } from './kit/golfer.ts'
 import { noComplaints, openPhone, type Phone } from './kit/round.ts'
 import { startServer } from './kit/server.ts'
@@ -21,26 +22,11 @@ async function scoreHoles({ page }: Phone, holes: readonly number[]): Promise<vo
   }
 }
 
-/** A picture of every code that the page shows, in their order. */
-async function picturesOfCodes(page: Page): Promise<Buffer[]> {
+/** The codes of the whole outing, photographed. */
+async function photographed(page: Page): Promise<Buffer[]> {
   await openTab(page, 'Share')
-  await page.getByRole('button', { name: 'Show the codes' }).click()
-  const pictures: Buffer[] = []
-  const code = page.getByRole('img', { name: /^Code \d+ of \d+$/ })
-  const of = Number(/of (\d+)/.exec((await code.getAttribute('aria-label')) ?? '')?.[1])
-  for (let place = 1; place <= of; place++) {
-    const shown = page.getByRole('img', { name: `Code ${place} of ${of}` })
-    await expect(shown).toBeVisible()
-    pictures.push(await shown.screenshot())
-    if (place < of) await page.getByRole('button', { name: 'Next code' }).click()
-  }
-  return pictures
+  return picturesOfCodes(page.getByRole('region', { name: 'No signal? Hand over' }))
 }
-
-const choosePictures = (page: Page, pictures: readonly Buffer[]) =>
-  page
-    .getByLabel('Choose pictures of the codes, or the file')
-    .setInputFiles(pictures.map((buffer, place) => ({ name: `code-${place}.png`, mimeType: 'image/png', buffer })))
 
 test('with no signal a phone hands over to another by codes, and both go on when a server is met', async ({
   browser,
@@ -57,7 +43,7 @@ test('with no signal a phone hands over to another by codes, and both go on when
   await startOuting(alder.page, fourBallAndPoints)
   await scoreHoles(alder, [1, 2])
 
-  const pictures = await picturesOfCodes(alder.page)
+  const pictures = await photographed(alder.page)
   expect(pictures.length).toBeGreaterThan(1)
   await birch.page.getByRole('region', { name: 'From another phone' }).getByLabel('Your name').fill('Birch')
   const [first, ...rest] = pictures.toReversed()
@@ -72,7 +58,7 @@ test('with no signal a phone hands over to another by codes, and both go on when
   await boardAgrees(birch.page, tappedUpTo(3))
 
   // Back again, by the same way, to the phone that began.
-  const back = await picturesOfCodes(birch.page)
+  const back = await photographed(birch.page)
   await alder.page.goto(`${server.url}/#/`)
   await choosePictures(alder.page, back)
   await boardAgrees(alder.page, tappedUpTo(3))

@@ -2,6 +2,7 @@ import { expect, test } from '@playwright/test'
 import { autumnDay } from '#tests/kit/plain-outing.ts'
 import { seriousFaults } from './kit/axe.ts'
 import { openTab, readInviteLink, tapScore } from './kit/golfer.ts'
+import { openFile } from './kit/outing-file.ts'
 import { noComplaints } from './kit/round.ts'
 import { openServed } from './kit/served.ts'
 
@@ -18,9 +19,7 @@ test('after the last score: how it came out, the card checked and certified, and
   browser,
 }) => {
   const { server, phone, page } = await openServed(browser)
-  await page.getByRole('region', { name: 'Open from a file' }).getByLabel('Your name').fill('Alder')
-  const file = { name: 'day.json', mimeType: 'application/json', buffer: Buffer.from(JSON.stringify(untilTheLast)) }
-  await page.getByLabel('Choose a file').setInputFiles(file)
+  await openFile(page, untilTheLast, 'Alder')
   await page.getByRole('link', { name: 'Your six targets' }).click()
   await page.getByRole('textbox', { name: 'Your cue' }).fill('Slow back')
   await page.getByRole('button', { name: 'To the hole' }).click()

@@ -1,4 +1,5 @@
 import { Link } from 'wouter'
+import { isCardLog } from '../../state/card-taken.ts'
 import { ownGroupOf } from '../../state/own-group.ts'
 import { useOuting } from '../../state/use-outing.ts'
 import { say } from '../../words/say.ts'
@@ -8,6 +9,7 @@ import { groupShown } from '../hole/hole-view.ts'
 import { OutingPage } from '../outing/OutingPage.tsx'
 import { mendPath, rulingsPath } from '../paths.ts'
 import { CardChanges } from './CardChanges.tsx'
+import { CardHome } from './CardHome.tsx'
 import { CardTable } from './CardTable.tsx'
 import { Certify } from './Certify.tsx'
 import { CloseCards } from './CloseCards.tsx'
@@ -35,14 +37,19 @@ export function CardScreen() {
       <LateScores outing={outing} />
       {group && <Certify log={log} outing={outing} group={group} />}
       {group && <SendResult outing={outing} results={results} group={group} />}
+      {group && <CardHome outing={outing} group={group} />}
       {group && <CloseCards outing={outing} group={group} />}
       {group && <CardChanges log={log} outing={outing} group={group} />}
-      <Link className="button" href={mendPath(log)}>
-        {say('mend-open')}
-      </Link>
-      <Link className="button" href={rulingsPath(log)}>
-        {say('rulings-open')}
-      </Link>
+      {!isCardLog(log) && (
+        <>
+          <Link className="button" href={mendPath(log)}>
+            {say('mend-open')}
+          </Link>
+          <Link className="button" href={rulingsPath(log)}>
+            {say('rulings-open')}
+          </Link>
+        </>
+      )}
       <Files />
       <History />
     </OutingPage>

@@ -11,6 +11,7 @@ import { ScreenOn } from '../../parts/ScreenOn.tsx'
 import { Strip } from '../../parts/Strip.tsx'
 import { stripOf, stripWords } from '../../parts/strip-view.ts'
 import { chooseScore, enterScore } from '../../state/actions.ts'
+import { isCardLog } from '../../state/card-taken.ts'
 import { useOuting } from '../../state/use-outing.ts'
 import { say } from '../../words/say.ts'
 import { OutingPage } from '../outing/OutingPage.tsx'
@@ -118,7 +119,9 @@ export function HolePage({ log, outing, results, group, at }: Props) {
       <OtherStands stands={stands.filter(stand => stand !== first)} />
       {canScore && <AimsLine log={log} outing={outing} ball={whose.ball} />}
       <News />
-      {!canScore && <p className="notice">{say(me?.role === 'viewer' ? 'share-viewing' : 'hole-not-let-in')}</p>}
+      {!canScore && !isCardLog(log) && (
+        <p className="notice">{say(me?.role === 'viewer' ? 'share-viewing' : 'hole-not-let-in')}</p>
+      )}
       {canScore && level && (
         <Suspense fallback={null}>
           <LevelAtEnd log={log} outing={outing} results={results} group={group} at={at} level={level} />

@@ -46,7 +46,7 @@ async function lastGames(): Promise<readonly Draft[]> {
   const found: Draft[] = []
   for (const { log } of (await listOutings()).slice(0, mostRead)) {
     const kept = await readOuting(log)
-    const draft = kept && draftOfOuting(kept.outing, log, kept.label)
+    const draft = kept?.isIn && draftOfOuting(kept.outing, log, kept.label)
     if (draft && !found.some(other => isSame(other, draft))) found.push(draft)
     if (found.length === mostOffered) break
   }

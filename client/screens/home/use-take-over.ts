@@ -1,5 +1,7 @@
 import { useLocation } from 'wouter'
+import { isCardText } from '#shared/card-file.ts'
 import { takeOver } from '../../state/actions.ts'
+import { takeCard } from '../../state/card-taking.ts'
 import { say } from '../../words/say.ts'
 import { tabPath } from '../paths.ts'
 import { type Codes, useCodes } from './use-codes.ts'
@@ -8,9 +10,10 @@ import { type Codes, useCodes } from './use-codes.ts'
 export function useTakeOver(label: string): Codes {
   const [, go] = useLocation()
   return useCodes(async text => {
-    const taken = await takeOver(text, label)
+    const isCard = isCardText(text)
+    const taken = await (isCard ? takeCard(text, label) : takeOver(text, label))
     if (!taken.ok) return say(`take-over-${taken.error}`)
-    go(tabPath(taken.value, 'hole'))
+    go(tabPath(taken.value, isCard ? 'card' : 'hole'))
     return null
   })
 }

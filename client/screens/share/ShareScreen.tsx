@@ -3,6 +3,7 @@ import type { Outing } from '#core/outing/outing.ts'
 import type { GroupId } from '#core/values/ids.ts'
 import { Choice } from '../../parts/Choice.tsx'
 import { LookButton } from '../../parts/LookButton.tsx'
+import { isCardLog } from '../../state/card-taken.ts'
 import { useOuting } from '../../state/use-outing.ts'
 import { say } from '../../words/say.ts'
 import { PageNotice } from '../home/PageNotice.tsx'
@@ -26,6 +27,7 @@ interface Offer {
 /** Invites by link and QR, the phones that are in, and this phone's own settings. */
 export function ShareScreen() {
   const outing = useOuting(store => store.outing)
+  const log = useOuting(store => store.log)
   const role = useOuting(store => store.me?.role ?? null)
   const own = useOuting(store => store.me?.group ?? null)
   const isOut = useIsOut()
@@ -49,9 +51,9 @@ export function ShareScreen() {
           <InviteLink key={offer.id} role={offer.role} group={offer.group} />
         </>
       ) : (
-        !isOut && <p>{say('share-viewing')}</p>
+        !isOut && <p>{say(isCardLog(log) ? 'card-home-read' : 'share-viewing')}</p>
       )}
-      <HandOver />
+      {!isCardLog(log) && <HandOver />}
       <Phones />
       <section className="section" aria-label={say('share-this-phone')}>
         <h2>{say('share-this-phone')}</h2>
