@@ -85,6 +85,8 @@ export const gameWords = {
   'presses-by-hand': own('when a side asks'),
   'presses-at-two-down': own('by themselves at two down'),
   'game-ties': own('{game} ties'),
+  'games-ties-stand': own('Ties stand.'),
+  'games-ties-countback': own('Ties by countback.'),
   'ties-stand': own('stand'),
   'ties-countback': trade('countback'),
   'game-tie-method': own('{game} countback of'),

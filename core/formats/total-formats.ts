@@ -93,6 +93,7 @@ export const totalFormats = {
     sides: individual,
     allowance: noHandicap,
     settings: [],
+    proposes: countbackBy('gross'),
   },
   'stroke-play-net': {
     ballRule: ownBall,
@@ -100,6 +101,7 @@ export const totalFormats = {
     sides: individual,
     allowance: percent(playerAllowances['individual-stroke-play']),
     settings: handicapSettings,
+    proposes: countbackBy('share-of-handicap'),
   },
   'maximum-score-gross': {
     ...capped,
@@ -121,6 +123,7 @@ export const totalFormats = {
     sides: individual,
     allowance: percent(playerAllowances['individual-stableford']),
     settings: handicapSettings,
+    proposes: byPoints,
   },
   'par-bogey': {
     ballRule: ownBall,

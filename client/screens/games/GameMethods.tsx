@@ -5,6 +5,7 @@ import { courseHandicapMethods, halfIndexMethods } from '#core/handicap/course-h
 import { foursomesMatchMethods } from '#core/handicap/foursomes-match-strokes.ts'
 import { matchStrokesMethods } from '#core/handicap/match-strokes.ts'
 import { allowanceRoundings } from '#core/handicap/playing-handicap.ts'
+import { defaultGameMethods } from '#core/outing/game-settings.ts'
 import { Field } from '../../parts/Field.tsx'
 import { say } from '../../words/say.ts'
 import { settingsOf } from './format-settings.ts'
@@ -132,7 +133,14 @@ function Method({ setting, ...props }: MethodProps) {
     case 'maximumScore':
       return <MaximumFields {...props} />
     case 'ties':
-      return <TieFields game={say(format)} ties={methods.ties} onTies={ties => change({ ties })} />
+      return (
+        <TieFields
+          game={say(format)}
+          proposed={defaultGameMethods(format).ties}
+          ties={methods.ties}
+          onTies={ties => change({ ties })}
+        />
+      )
   }
 }
 

@@ -8,6 +8,7 @@ import { act } from '../../state/actions.ts'
 import { useOuting } from '../../state/use-outing.ts'
 import { say } from '../../words/say.ts'
 import { gameTitle } from '../board/board-view.ts'
+import { isTotal } from './format-settings.ts'
 import { GameFields, strokesWord } from './GameFields.tsx'
 import { asWritten, changedFacts, gameOfDraft, takeAwayFacts } from './game-acts.ts'
 import { draftOfGame, type GameDraft } from './game-draft.ts'
@@ -54,14 +55,15 @@ export function GameOfOuting({ game, inPlay, canChange }: Props) {
   )
 }
 
-/** "90 %. Strokes are what one side has more than the other." */
+/** What a game counts by, in one line: "95 % · Everybody has their own strokes. · Ties by countback." */
 function gameSummary({ format, methods }: Game): string {
   if (format === null) return ''
   const hasAllowance = formatTable[format].settings.includes('allowancePercent') && methods.allowancePercent !== null
   const percent = hasAllowance ? say('board-allowance', { percent: methods.allowancePercent ?? 0 }) : null
   const isWithout = methods.courseHandicap === 'without-rating-minus-par'
   const ofIndex = isWithout && needsHandicaps(formatTable[format], methods) ? say('games-without-rating') : null
-  return [percent, ofIndex, say(strokesWord(format, methods))].filter(Boolean).join(' · ')
+  const ties = isTotal(format) ? say(methods.ties === null ? 'games-ties-stand' : 'games-ties-countback') : null
+  return [percent, ofIndex, say(strokesWord(format, methods)), ties].filter(Boolean).join(' · ')
 }
 
 /** What is typed stands here until it is saved; a change by another phone starts it anew. */

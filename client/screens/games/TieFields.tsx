@@ -5,12 +5,14 @@ import { OneOf } from './OneOf.tsx'
 
 interface Props {
   readonly game: string
+  /** The terms that a new game of the format proposes. */
+  readonly proposed: TieTerms | null
   /** Null where ties stand. */
   readonly ties: TieTerms | null
   readonly onTies: (ties: TieTerms | null) => void
 }
 
-const wholeTies: TieTerms = {
+const usualTies: TieTerms = {
   method: 'share-of-handicap',
   scheme: 'nine-six-three-one',
   holes: 'card-order',
@@ -19,7 +21,8 @@ const wholeTies: TieTerms = {
 const holes = ['card-order', 'order-of-play'] as const satisfies readonly TieTerms['holes'][]
 
 /** What splits a tie: nothing, or a countback with its terms. */
-export function TieFields({ game, ties, onTies }: Props) {
+export function TieFields(props: Props) {
+  const { game, proposed, ties, onTies } = props
   return (
     <>
       <OneOf
@@ -27,9 +30,9 @@ export function TieFields({ game, ties, onTies }: Props) {
         value={ties === null ? 'stand' : 'countback'}
         values={['stand', 'countback']}
         textOf={each => say(each === 'stand' ? 'ties-stand' : 'ties-countback')}
-        onValue={each => onTies(each === 'stand' ? null : wholeTies)}
+        onValue={each => onTies(each === 'stand' ? null : (proposed ?? usualTies))}
       />
-      {ties && <Terms game={game} ties={ties} onTies={onTies} />}
+      {ties && <Terms {...props} ties={ties} />}
     </>
   )
 }

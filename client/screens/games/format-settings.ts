@@ -8,8 +8,11 @@ import { formatTable } from '#core/formats/table.ts'
  * what splits its ties.
  */
 export function settingsOf(format: FormatName): readonly GameSetting[] {
-  const { settings, contest } = formatTable[format]
+  const { settings } = formatTable[format]
   const ofIndex: readonly GameSetting[] = settings.includes('nineHoleIndex') ? ['courseHandicap'] : []
-  const ofTies: readonly GameSetting[] = contest === total ? ['ties'] : []
+  const ofTies: readonly GameSetting[] = isTotal(format) ? ['ties'] : []
   return [...ofIndex, ...settings, ...ofTies]
 }
+
+/** True for a format that makes a table of sums, whose ties can be split. */
+export const isTotal = (format: FormatName): boolean => formatTable[format].contest === total

@@ -1,6 +1,10 @@
 import { describe, expect, it } from 'vitest'
 import { roundFrom } from '#core/card/order-of-play.ts'
+import { total } from '#core/formats/contests/total.ts'
+import { formatNames } from '#core/formats/format-names.ts'
 import type { TieTerms } from '#core/formats/game-methods.ts'
+import { formatTable } from '#core/formats/table.ts'
+import { defaultGameMethods } from '#core/outing/game-settings.ts'
 import { formatDecimal } from '#core/values/decimal.ts'
 import { type PlayedGame, resultOf } from '#tests/kit/played-game.ts'
 import { quillmoor } from '#tests/kit/quillmoor.ts'
@@ -32,6 +36,34 @@ const working = ({ ties }: Result) =>
 
 const twos = (change: Readonly<Record<number, number>>) =>
   Array.from({ length: 18 }, (_, place) => change[place + 1] ?? 2)
+
+// Committee Procedures 5A(6) and the unions' advice on ties, quoted second-hand; no total lets ties stand unasked.
+describe('the terms that a new total proposes', () => {
+  const totals = formatNames.filter(format => formatTable[format].contest === total)
+
+  it.each(totals)('%s: the last nine, six, three and one of the card by what it counts', format => {
+    const { measure, sides } = formatTable[format]
+    const isShare = sides.balls.max === 1
+    const ofNet = isShare ? 'share-of-handicap' : 'strokes-as-they-fall'
+    const method = measure.unit !== 'strokes' ? 'points' : measure.isNet ? ofNet : 'gross'
+    const { ties } = defaultGameMethods(format)
+    expect(ties).toEqual({ method, scheme: 'nine-six-three-one', holes: 'card-order', ifStillTied: 'shared' })
+  })
+
+  it('are the proposal alone: a game that has none lets ties stand', () => {
+    const level = Array<number>(18).fill(2)
+    const [front, back] = [
+      [3, ...level.slice(1, 17), 1],
+      [1, ...level.slice(1, 17), 3],
+    ]
+    const none = stableford({ A: front, B: back }, usual, { methods: { ties: null } })
+    expect(places(none)).toEqual([
+      ['A', 1, true],
+      ['B', 1, true],
+    ])
+    expect(none.ties).toEqual([])
+  })
+})
 
 describe('the countback of a game', () => {
   // Practice case CB-01; Committee Procedures 5A(6), quoted second-hand.
