@@ -85,6 +85,7 @@ function ownNotes(notes: EveryPlainNote, ball: BallId, games: readonly PlainGame
   return {
     holesOut: notes.holesOut,
     drives: notes.drives.filter(isOwnRow),
+    teeShots: notes.teeShots.filter(isOwnRow),
     likelyScores: notes.likelyScores.filter(isOwnRow),
     absences: notes.absences.filter(isOwnRow),
     certified: notes.certified.filter(isOwnRow),

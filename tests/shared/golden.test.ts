@@ -2,7 +2,6 @@ import { existsSync, mkdirSync, readFileSync, writeFileSync } from 'node:fs'
 import { fileURLToPath } from 'node:url'
 import { describe, expect, it } from 'vitest'
 import * as z from 'zod/mini'
-import { cardFileSchema } from '#shared/card-file.ts'
 import { courseFileSchema } from '#shared/course-file.ts'
 import { factSchemas } from '#shared/facts.ts'
 import * as admit from '#shared/messages/admit.ts'
@@ -56,7 +55,6 @@ const wire: Readonly<Record<string, Readonly<Record<string, z.core.$ZodType>>>> 
 }
 
 const files = {
-  'card-file': { card: cardFileSchema },
   'course-file': { course: courseFileSchema },
   'outing-file': { plain: plainOutingSchema, whole: wholeOutingSchema },
   'settle-output': { settleOutput: settleOutputSchema },
