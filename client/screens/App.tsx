@@ -10,6 +10,7 @@ import { NowhereScreen } from './home/NowhereScreen.tsx'
 import { OutingScreen } from './outing/OutingScreen.tsx'
 
 const StartScreen = lazy(async () => ({ default: (await import('./start/StartScreen.tsx')).StartScreen }))
+const BagScreen = lazy(async () => ({ default: (await import('./bag/BagScreen.tsx')).BagScreen }))
 const JoinScreen = lazy(async () => ({ default: (await import('./join/JoinScreen.tsx')).JoinScreen }))
 
 /** Every page, by the address behind the `#`. */
@@ -22,6 +23,9 @@ export function App() {
           <Switch>
             <Route path="/" component={HomeScreen} />
             <Route path="/start" component={StartScreen} />
+            <Route path="/bag">
+              <BagScreen />
+            </Route>
             <Route path="/join/*?" component={JoinScreen} />
             <Route path="/o/:log/*?">{({ log }) => <OutingScreen key={log} log={log as LogId} />}</Route>
             <Route component={NowhereScreen} />

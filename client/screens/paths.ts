@@ -9,6 +9,7 @@ export const paths = {
   home: '/',
   start: '/start',
   join: '/join',
+  bag: '/bag',
 } as const
 
 export const tabPath = (log: LogId, tab: OutingTab): string => `/o/${log}/${tab}`
@@ -33,3 +34,9 @@ export const finishPath = (log: LogId): string => `/o/${log}/finish`
 
 /** The player's own targets and cue. */
 export const aimsPath = (log: LogId): string => `/o/${log}/targets`
+
+/** The player's own plan for a hole. */
+export const planPath = (log: LogId, { hole, lap }: PlayedHole): string => `/o/${log}/plan/${hole}/${lap}`
+
+/** The player's bag, opened from an outing. */
+export const bagPath = (log: LogId, { hole, lap }: PlayedHole): string => `/o/${log}/bag/${hole}/${lap}`

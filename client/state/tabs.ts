@@ -19,7 +19,7 @@ export interface Tabs {
 }
 
 /** Where the browser has no locks every page talks to the server, which tells doubles apart. */
-export function openTabs(log: LogId, { wrote, leads }: TabEvents): Tabs {
+export function openTabs(log: LogId | 'player', { wrote, leads }: TabEvents): Tabs {
   const name = `six-threes/${log}`
   const channel = typeof BroadcastChannel === 'undefined' ? null : new BroadcastChannel(name)
   if (channel) channel.onmessage = wrote

@@ -1,6 +1,6 @@
 import { nextTick, type Op, opIdOf, textOfOp } from '#core/log/op.ts'
 import type { OpId } from '#core/values/ids.ts'
-import { parseOp } from '#shared/op.ts'
+import { parseOp, type SchemaOfKey } from '#shared/op.ts'
 import type { Clock } from './clock.ts'
 import type { Foot } from './foot.ts'
 import { type HeldOp, waitingMark } from './held-op.ts'
@@ -31,6 +31,8 @@ export interface KeeperParts {
   readonly isSaved: boolean
   /** Of the pages of one phone, who draws numbers from memory while the disk fails. */
   readonly alone?: Alone
+  /** The keys that a log of this kind has; an outing's unless given. */
+  readonly schemaOf?: SchemaOfKey
   /** Called after every change, `onDisk` when other pages can read it. */
   readonly changed: (onDisk: boolean) => void
 }
@@ -46,7 +48,8 @@ const onlyPage: Alone = { take: async () => true, give: () => undefined }
 
 const retryDiskMs = 2_000
 
-export function createKeeper({ store, clock, stored, isSaved, alone = onlyPage, changed }: KeeperParts): Keeper {
+export function createKeeper(parts: KeeperParts): Keeper {
+  const { store, clock, stored, isSaved, alone = onlyPage, schemaOf, changed } = parts
   let holding = holdingOf(stored)
   /** Acts that are not on the disk yet, and not shown. */
   let writing = 0
@@ -123,7 +126,7 @@ export function createKeeper({ store, clock, stored, isSaved, alone = onlyPage, 
   const writeNow = async (act: Act): Promise<HeldOp | null> => {
     const said = act(holding)
     if (said === null || said.facts.length === 0) return null
-    assertSound(heldOfAct(holding, holding.record, clock.now(), said))
+    assertSound(heldOfAct(holding, holding.record, clock.now(), said), schemaOf)
     isNews = true
     const held = await append(draw => heldOfAct(holding, draw, clock.now(), said))
     if (held === null) return null
@@ -182,8 +185,8 @@ function heldOfAct(
 }
 
 /** An act that no server would store is a fault of ours, found before a number is spent on it. */
-function assertSound({ text, op }: HeldOp): void {
-  const parsed = parseOp(text)
+function assertSound({ text, op }: HeldOp, schemaOf: SchemaOfKey | undefined): void {
+  const parsed = parseOp(text, schemaOf)
   if (!parsed.ok) throw new Error(`${op.act}: ${parsed.error.code} at ${parsed.error.path}`)
 }
 

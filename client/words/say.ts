@@ -11,6 +11,7 @@ import { mendWords } from './mend-words.ts'
 import { noteWords } from './note-words.ts'
 import { outingWords } from './outing-words.ts'
 import { phoneWords } from './phone-words.ts'
+import { planWords } from './plan-words.ts'
 import { resultWords } from './result-words.ts'
 import { rulingWords } from './ruling-words.ts'
 import { startWords } from './start-words.ts'
@@ -36,6 +37,7 @@ export const catalogue = {
   ...outingWords,
   ...phoneWords,
   ...handOverWords,
+  ...planWords,
 }
 
 export type WordKey = keyof typeof catalogue

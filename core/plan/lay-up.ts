@@ -4,7 +4,13 @@ import { type Swing, swingNearest } from './swing.ts'
 /** How to lay up from a distance that no club covers. */
 export type LayUp =
   /** A shot of `shot` leaves the favourite number; the club that comes nearest to it leaves `leaves`. */
-  | { readonly kind: 'to-favourite'; readonly shot: number; readonly swing: Swing | null; readonly leaves: number }
+  | {
+      readonly kind: 'to-favourite'
+      readonly shot: number
+      readonly favourite: number
+      readonly swing: Swing | null
+      readonly leaves: number
+    }
   /** The favourite number is out of reach too: the longest club, then again. */
   | { readonly kind: 'as-far-as-it-goes'; readonly club: BagClub; readonly leaves: number }
   /** Nearer than the favourite number already. */
@@ -26,5 +32,5 @@ export function layUpFrom(remaining: number, favourite: number | null, among: re
   }
   const swing = swingNearest(among, shot)
   const carry = swing?.hold === 'full' ? swing.club.carry : shot
-  return { kind: 'to-favourite', shot, swing, leaves: remaining - carry }
+  return { kind: 'to-favourite', shot, favourite, swing, leaves: remaining - carry }
 }

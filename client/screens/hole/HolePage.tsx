@@ -12,6 +12,7 @@ import { Strip } from '../../parts/Strip.tsx'
 import { stripOf, stripWords } from '../../parts/strip-view.ts'
 import { chooseScore, enterScore } from '../../state/actions.ts'
 import { isCardLog } from '../../state/card-taken.ts'
+import { usePlan } from '../../state/plan-store.ts'
 import { useOuting } from '../../state/use-outing.ts'
 import { say } from '../../words/say.ts'
 import { OutingPage } from '../outing/OutingPage.tsx'
@@ -25,7 +26,7 @@ import { More } from './More.tsx'
 import { News } from './News.tsx'
 import { OtherBalls } from './OtherBalls.tsx'
 import { OtherStands } from './OtherStands.tsx'
-import { AimsLine } from './own/AimsLine.tsx'
+import { isForOthersToo } from './own/own-plan.ts'
 import { PickUpHint } from './PickUpHint.tsx'
 import type { Tap } from './score-guard.ts'
 import { standsOf } from './stands.ts'
@@ -36,6 +37,7 @@ import { WhoseChoice } from './WhoseChoice.tsx'
 import { useWhose, type Whose } from './whose-scores.ts'
 
 const FirstTeeShots = lazy(async () => ({ default: (await import('./more/FirstTeeShots.tsx')).FirstTeeShots }))
+const OwnLine = lazy(async () => ({ default: (await import('./own/OwnLine.tsx')).OwnLine }))
 const LevelAtEnd = lazy(async () => ({ default: (await import('./more/LevelAtEnd.tsx')).LevelAtEnd }))
 
 interface Props {
@@ -49,6 +51,7 @@ interface Props {
 /** One hole: the strip on top, a row a player, the next hole at the bottom. */
 export function HolePage({ log, outing, results, group, at }: Props) {
   const me = useOuting(store => store.me)
+  const hasThrees = usePlan(store => store.plan.habits['six-threes'])
   const [whose, setWhose] = useWhose(log, outing, me)
   const scored = ballsScored(group, whose)
   const shown = whose.ball ?? group.balls[0]
@@ -76,7 +79,7 @@ export function HolePage({ log, outing, results, group, at }: Props) {
         log={log}
         holes={holesOf(group)}
         at={at}
-        closedThree={threeJustClosed(outing, results, scored, at)}
+        closedThree={hasThrees ? threeJustClosed(outing, results, scored, at) : null}
         isBehind={isBehind(outing, group, scored, at)}
         isOver={isAllIn(outing, group)}
       >
@@ -117,7 +120,11 @@ export function HolePage({ log, outing, results, group, at }: Props) {
       {canScore && <PickUpHint outing={outing} results={results} balls={scored} at={at} />}
       <OtherBalls outing={outing} balls={group.balls.filter(ball => !scored.includes(ball))} at={at} />
       <OtherStands stands={stands.filter(stand => stand !== first)} />
-      {canScore && <AimsLine log={log} outing={outing} ball={whose.ball} />}
+      {canScore && (
+        <Suspense fallback={<div className="private-line" />}>
+          <OwnLine log={log} outing={outing} ball={whose.ball} at={at} isShut={isForOthersToo(whose, group)} />
+        </Suspense>
+      )}
       <News />
       {!canScore && !isCardLog(log) && (
         <p className="notice">{say(me?.role === 'viewer' ? 'share-viewing' : 'hole-not-let-in')}</p>

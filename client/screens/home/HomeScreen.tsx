@@ -29,6 +29,12 @@ export function HomeScreen() {
           {say('home-start')}
         </Link>
         <OutingList />
+        <section className="section" aria-label={say('bag-title')}>
+          <h2>{say('bag-title')}</h2>
+          <Link className="button" href={paths.bag}>
+            {say('bag-home')}
+          </Link>
+        </section>
         <section className="section" aria-label={say('home-join')}>
           <h2>{say('home-join')}</h2>
           <Link className="button" href={paths.join}>

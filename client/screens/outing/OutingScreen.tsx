@@ -10,14 +10,16 @@ import { BoardScreen } from '../board/BoardScreen.tsx'
 import { HoleScreen } from '../hole/HoleScreen.tsx'
 import { ResetScreen } from '../hole/ResetScreen.tsx'
 import { NowhereScreen } from '../home/NowhereScreen.tsx'
-import { paths } from '../paths.ts'
+import { paths, planPath } from '../paths.ts'
 
 const AimsScreen = lazy(async () => ({ default: (await import('../hole/own/AimsScreen.tsx')).AimsScreen }))
+const BagScreen = lazy(async () => ({ default: (await import('../bag/BagScreen.tsx')).BagScreen }))
 const CardScreen = lazy(async () => ({ default: (await import('../card/CardScreen.tsx')).CardScreen }))
 const FinishScreen = lazy(async () => ({ default: (await import('../finish/FinishScreen.tsx')).FinishScreen }))
 const GamesScreen = lazy(async () => ({ default: (await import('../games/GamesScreen.tsx')).GamesScreen }))
 const GroupsScreen = lazy(async () => ({ default: (await import('../groups/GroupsScreen.tsx')).GroupsScreen }))
 const MendScreen = lazy(async () => ({ default: (await import('../mend/MendScreen.tsx')).MendScreen }))
+const PlanScreen = lazy(async () => ({ default: (await import('../hole/own/PlanScreen.tsx')).PlanScreen }))
 const RulingsScreen = lazy(async () => ({ default: (await import('../rulings/RulingsScreen.tsx')).RulingsScreen }))
 const ShareScreen = lazy(async () => ({ default: (await import('../share/ShareScreen.tsx')).ShareScreen }))
 
@@ -43,6 +45,12 @@ export function OutingScreen({ log }: { readonly log: LogId }) {
         <Route path="/o/:log/rulings" component={RulingsScreen} />
         <Route path="/o/:log/share" component={ShareScreen} />
         <Route path="/o/:log/targets" component={AimsScreen} />
+        <Route path="/o/:log/plan/:hole/:lap">
+          {({ hole, lap }) => <PlanScreen at={{ hole: Number(hole), lap: Number(lap) }} />}
+        </Route>
+        <Route path="/o/:log/bag/:hole/:lap">
+          {({ hole, lap }) => <BagScreen back={planPath(log, { hole: Number(hole), lap: Number(lap) })} />}
+        </Route>
         <Route path="/o/:log/reset/:three">{({ three }) => <ResetScreen three={Number(three)} />}</Route>
         <Route path="/o/:log/hole?">
           <HoleScreen hole={null} lap={1} />

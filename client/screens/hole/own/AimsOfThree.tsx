@@ -52,7 +52,7 @@ function Aims({ log, ball, closed, next }: Props) {
             say('aims-none-level', { level: next.level })
           ) : (
             <>
-              <b className="aims-figure">{target}</b> {say('aims-is-target', { level: next.level })}
+              <b className="own-figure">{target}</b> {say('aims-is-target', { level: next.level })}
             </>
           )}
         </p>

@@ -1,0 +1,84 @@
+import { clubPutIn, clubTakenOut } from '#core/plan/acts.ts'
+import { enoughNumbers } from '#core/plan/bag.ts'
+import { type Club, clubs, isClub, mostClubs, proposedClubs } from '#core/plan/clubs.ts'
+import type { Plan } from '#core/plan/plan.ts'
+import { fire } from '../../parts/fire.ts'
+import { Select } from '../../parts/Select.tsx'
+import { actOnPlan } from '../../state/player-log.ts'
+import { clubName } from '../../words/plan-text.ts'
+import { say } from '../../words/say.ts'
+import { NumberField } from './NumberField.tsx'
+
+/** A carry that a number can be before it is typed to its end. */
+const shortestCarry = 30
+const longestCarry = 400
+
+/** Every club in the bag with its carry; the ones without a number with what they are estimated at. */
+export function ClubList({ plan }: { readonly plan: Plan }) {
+  const inBag = clubs.filter(club => (plan.said.size > 0 ? plan.said.has(club) : proposedClubs.includes(club)))
+  return (
+    <section className="section" aria-label={say('bag-clubs')}>
+      <h2>{say('bag-clubs')}</h2>
+      <p className="quiet">{say('bag-carry-hint')}</p>
+      {plan.said.size === 0 && <p className="quiet">{say('bag-proposed')}</p>}
+      <p role="status">{stateOf(plan)}</p>
+      <ul className="club-rows private">
+        {inBag.map(club => (
+          <ClubRow key={club} plan={plan} club={club} />
+        ))}
+      </ul>
+      <div className="in-columns">
+        <ClubChoice
+          label={say('bag-put-in')}
+          among={clubs.filter(club => !inBag.includes(club))}
+          onClub={club => fire(actOnPlan('club put in', current => clubPutIn(current, club, null)))}
+        />
+        <ClubChoice
+          label={say('bag-take-out')}
+          among={inBag}
+          onClub={club => fire(actOnPlan('club taken out', current => clubTakenOut(current, club)))}
+        />
+      </div>
+    </section>
+  )
+}
+
+function stateOf({ said }: Plan): string {
+  if (said.size > mostClubs) return say('bag-too-many', { n: said.size })
+  const numbers = [...said.values()].filter(carry => carry !== null).length
+  if (numbers < enoughNumbers) return say('bag-numbers-to-go', { n: enoughNumbers - numbers })
+  return numbers < said.size ? say('bag-rest-estimated') : ''
+}
+
+function ClubRow({ plan, club }: { readonly plan: Plan; readonly club: Club }) {
+  const found = plan.bag.clubs.find(each => each.club === club)
+  return (
+    <li className="club-row">
+      <span aria-hidden="true">{clubName(club)}</span>
+      <NumberField
+        label={say('bag-carry-of', { club: clubName(club) })}
+        hasLabel={false}
+        value={plan.said.get(club) ?? null}
+        from={shortestCarry}
+        to={longestCarry}
+        canBeEmpty
+        onNumber={carry => fire(actOnPlan('carry changed', current => clubPutIn(current, club, carry)))}
+      />
+      <span className="quiet">{found?.isEstimated ? say('bag-estimated', { n: found.carry }) : ''}</span>
+    </li>
+  )
+}
+
+interface ChoiceProps {
+  readonly label: string
+  readonly among: readonly Club[]
+  readonly onClub: (club: Club) => void
+}
+
+function ClubChoice({ label, among, onClub }: ChoiceProps) {
+  const options = [
+    { value: '', text: say('bag-choose') },
+    ...among.map(club => ({ value: club as string, text: clubName(club) })),
+  ]
+  return <Select label={label} value="" options={options} onValue={value => isClub(value) && onClub(value)} />
+}

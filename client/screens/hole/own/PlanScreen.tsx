@@ -1,0 +1,114 @@
+import { useEffect } from 'react'
+import { Link } from 'wouter'
+import type { PlayedHole } from '#core/card/score.ts'
+import type { Outing } from '#core/outing/outing.ts'
+import type { Plan } from '#core/plan/plan.ts'
+import type { LogId } from '#core/values/ids.ts'
+import { fire } from '../../../parts/fire.ts'
+import { usePlan } from '../../../state/plan-store.ts'
+import { openPlan } from '../../../state/player-log.ts'
+import { useOuting } from '../../../state/use-outing.ts'
+import { notesOfHabits, sentencesOfHole } from '../../../words/plan-text.ts'
+import { say } from '../../../words/say.ts'
+import { NowhereScreen } from '../../home/NowhereScreen.tsx'
+import { OutingPage } from '../../outing/OutingPage.tsx'
+import { aimsPath, bagPath, holePath } from '../../paths.ts'
+import { useWhose } from '../whose-scores.ts'
+import { type HoleAhead, holeAhead, planOfHole } from './own-plan.ts'
+import { ShotInHand } from './ShotInHand.tsx'
+
+/** What is the player's own on a hole: its plan, the shot in hand in practice, and the habits. */
+export function PlanScreen({ at }: { readonly at: PlayedHole }) {
+  const outing = useOuting(store => store.outing)
+  const me = useOuting(store => store.me)
+  const log = useOuting(store => store.log)
+  const [whose] = useWhose(log, outing, me)
+  const plan = usePlan(store => store.plan)
+  useEffect(() => fire(openPlan()), [])
+  if (!Number.isInteger(at.hole) || !Number.isInteger(at.lap)) return <NowhereScreen />
+  if (!outing || !log) return null
+  const ahead = holeAhead(outing, whose.ball, at, plan)
+  return (
+    <OutingPage tab="hole">
+      <div className="stack">
+        <div>
+          <h1>{say('plan-title')}</h1>
+          <p className="quiet">{say('plan-private')}</p>
+        </div>
+        <HoleSection at={at} ahead={ahead} plan={plan} />
+        <ShotSection outing={outing} plan={plan} />
+        <section className="section" aria-label={say('plan-habits')}>
+          <h2>{say('plan-habits')}</h2>
+          <ul className="lines private">
+            {notesOfHabits(plan).map(note => (
+              <li key={note}>{note}</li>
+            ))}
+          </ul>
+        </section>
+        <p className="caution">{say('caution-lightning')}</p>
+        <p className="quiet">{say('caution-first')}</p>
+        <Links log={log} at={at} plan={plan} />
+      </div>
+    </OutingPage>
+  )
+}
+
+interface HoleProps {
+  readonly at: PlayedHole
+  readonly ahead: HoleAhead | null
+  readonly plan: Plan
+}
+
+function HoleSection({ at, ahead, plan }: HoleProps) {
+  const found = planOfHole(plan, ahead)
+  const title = titleOf(at, ahead, plan)
+  return (
+    <section className="private stack" aria-label={title}>
+      <h2>{title}</h2>
+      {found ? sentencesOfHole(found).map(line => <p key={line}>{line}</p>) : <p>{say('plan-no-length')}</p>}
+    </section>
+  )
+}
+
+function titleOf({ hole }: PlayedHole, ahead: HoleAhead | null, { unit }: Plan): string {
+  if (ahead === null) return say('plan-hole-alone', { hole })
+  const { par, length } = ahead
+  if (length === null) return say('plan-hole', { hole, par })
+  return say('plan-hole-long', { hole, par, length, unit: say(`unit-${unit}`) })
+}
+
+function ShotSection({ outing, plan }: { readonly outing: Outing; readonly plan: Plan }) {
+  return (
+    <section className="section" aria-label={say('shot-title')}>
+      <h2>{say('shot-title')}</h2>
+      {outing.rules ? (
+        <div className="notice stack">
+          <p>{say('shot-off')}</p>
+          <p>{say('shot-off-stays')}</p>
+        </div>
+      ) : (
+        <div className="private stack">
+          <ShotInHand plan={plan} />
+        </div>
+      )}
+    </section>
+  )
+}
+
+function Links({ log, at, plan }: { readonly log: LogId; readonly at: PlayedHole; readonly plan: Plan }) {
+  return (
+    <div className="choices">
+      <Link className="button" href={bagPath(log, at)}>
+        {say('bag-title')}
+      </Link>
+      {plan.habits['six-threes'] && (
+        <Link className="button" href={aimsPath(log)}>
+          {say('aims-title')}
+        </Link>
+      )}
+      <Link className="button" href={holePath(log, at)}>
+        {say('to-hole', { hole: at.hole })}
+      </Link>
+    </div>
+  )
+}
