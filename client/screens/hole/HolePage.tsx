@@ -26,7 +26,6 @@ import { More } from './More.tsx'
 import { News } from './News.tsx'
 import { OtherBalls } from './OtherBalls.tsx'
 import { OtherStands } from './OtherStands.tsx'
-import { isForOthersToo } from './own/own-plan.ts'
 import { PickUpHint } from './PickUpHint.tsx'
 import type { Tap } from './score-guard.ts'
 import { standsOf } from './stands.ts'
@@ -34,7 +33,7 @@ import { Turn } from './Turn.tsx'
 import { UndoScore } from './UndoScore.tsx'
 import { useScoreGuard } from './use-score-guard.ts'
 import { WhoseChoice } from './WhoseChoice.tsx'
-import { useWhose, type Whose } from './whose-scores.ts'
+import { isForOthersToo, useWhose, type Whose } from './whose-scores.ts'
 
 const FirstTeeShots = lazy(async () => ({ default: (await import('./more/FirstTeeShots.tsx')).FirstTeeShots }))
 const OwnLine = lazy(async () => ({ default: (await import('./own/OwnLine.tsx')).OwnLine }))

@@ -1,5 +1,5 @@
 import { useState } from 'react'
-import type { Outing } from '#core/outing/outing.ts'
+import type { Group, Outing } from '#core/outing/outing.ts'
 import type { BallId, LogId } from '#core/values/ids.ts'
 import { remember, remembered } from '../../device/remembered.ts'
 import type { Me } from '../../state/outing-store.ts'
@@ -38,4 +38,13 @@ export function useWhose(log: LogId | null, outing: Outing | null, me: Me | null
     setChosen(whose)
   }
   return [{ mode: chosen?.mode ?? 'all', ball, marks: chosen?.marks ?? null }, choose]
+}
+
+/**
+ * True on a phone that scores for others, or for nobody known: what is private stays behind a tap. Rules of Golf 2023,
+ * rule 10.2: advice is for the player and the caddie alone.
+ */
+export function isForOthersToo({ mode, ball, marks }: Whose, { balls }: Group): boolean {
+  if (ball === null || !balls.includes(ball) || marks !== null) return true
+  return mode === 'all' && balls.length > 1
 }

@@ -1,10 +1,9 @@
 import type { PlayedHole } from '#core/card/score.ts'
-import type { Group, Outing } from '#core/outing/outing.ts'
+import type { Outing } from '#core/outing/outing.ts'
 import { type HolePlan, holePlan } from '#core/plan/hole-plan.ts'
 import type { Plan } from '#core/plan/plan.ts'
 import type { BallId } from '#core/values/ids.ts'
 import { amountIn } from '#core/values/length.ts'
-import type { Whose } from '../whose-scores.ts'
 
 /** A hole as the player's own tee has it; `length` in the player's unit, null where nobody has typed it in. */
 export interface HoleAhead {
@@ -27,12 +26,3 @@ export function holeAhead(outing: Outing, ball: BallId | null, { hole }: PlayedH
 
 export const planOfHole = (plan: Plan, ahead: HoleAhead | null): HolePlan | null =>
   ahead === null || ahead.length === null ? null : holePlan(plan, ahead.par, ahead.length)
-
-/**
- * True on a phone that scores for others, or for nobody known: what is private stays behind a tap. Rules of Golf 2023,
- * rule 10.2: advice is for the player and the caddie alone.
- */
-export function isForOthersToo({ mode, ball, marks }: Whose, { balls }: Group): boolean {
-  if (ball === null || !balls.includes(ball) || marks !== null) return true
-  return mode === 'all' && balls.length > 1
-}
