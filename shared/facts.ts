@@ -123,6 +123,7 @@ export const factSchemas = {
   gameCountingBalls: proves<FactValues['gameCountingBalls']>()(gameMethods.countingBalls),
   gameMaximumScore: proves<FactValues['gameMaximumScore']>()(gameMethods.maximumScore),
   gameSkins: proves<FactValues['gameSkins']>()(gameMethods.skins),
+  gameSkinsLeft: proves<FactValues['gameSkinsLeft']>()(gameMethods.skinsLeft),
   gamePresses: proves<FactValues['gamePresses']>()(gameMethods.presses),
   gameTies: proves<FactValues['gameTies']>()(gameMethods.ties),
   concededStroke: proves<FactValues['concededStroke']>()(strokesOnHole),

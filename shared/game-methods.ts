@@ -8,7 +8,7 @@ import {
   tieEnds,
   tieSchemes,
 } from '#core/formats/game-methods.ts'
-import { skinsMethods } from '#core/formats/skins.ts'
+import { skinsLeftMethods, skinsMethods } from '#core/formats/skins.ts'
 import { courseHandicapMethods, halfIndexMethods } from '#core/handicap/course-handicap.ts'
 import { foursomesMatchMethods } from '#core/handicap/foursomes-match-strokes.ts'
 import { matchStrokesMethods } from '#core/handicap/match-strokes.ts'
@@ -48,6 +48,7 @@ export const gameMethods = {
   countingBalls: proves<Value<'countingBalls'>>()(z.array(wholeFrom(1, 9)).check(z.minLength(1), z.maxLength(18))),
   maximumScore: proves<Value<'maximumScore'>>()(maximumScore),
   skins: proves<Value<'skins'>>()(z.enum(skinsMethods)),
+  skinsLeft: proves<Value<'skinsLeft'>>()(z.enum(skinsLeftMethods)),
   presses: proves<Value<'presses'>>()(z.enum(pressMethods)),
   ties: proves<Value<'ties'>>()(ties),
 } satisfies Record<GameSetting, z.ZodMiniType>

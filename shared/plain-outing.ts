@@ -91,6 +91,7 @@ const game = z.strictObject({
   countingBalls: setting(gameMethods.countingBalls),
   maximumScore: setting(gameMethods.maximumScore),
   skins: setting(gameMethods.skins),
+  skinsLeft: setting(gameMethods.skinsLeft),
   presses: setting(gameMethods.presses),
   ties: setting(gameMethods.ties),
 })

@@ -4,7 +4,8 @@
  *   conditions. Added since: three words that open a request to be let in (words, askers, admit, asked; by HTTP ask,
  *   wait), the desk's offers by asking, a game over some of the holes (gameHoles), a Course Handicap without
  *   rating minus par (gameCourseHandicap), and the kinds of facts of a player's own log, which no server holds yet.
- *   Who tees off in foursomes (teeShot), and a ruling on a handicap too low on a card (net-off).
+ *   Who tees off in foursomes (teeShot), a ruling on a handicap too low on a card (net-off), skins left after the
+ *   last hole (gameSkinsLeft).
  * - 1 (2026-11): ops as canonical text, feeds, eras, four verdicts, snapshot in columns.
  */
 export const protocolVersion = 2

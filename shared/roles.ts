@@ -54,6 +54,7 @@ export const rolesTable: Readonly<Record<FactKind | PlayerFactKind, Row>> = {
   gameCountingBalls: groupAndDesk,
   gameMaximumScore: groupAndDesk,
   gameSkins: groupAndDesk,
+  gameSkinsLeft: groupAndDesk,
   gamePresses: groupAndDesk,
   gameTies: groupAndDesk,
   concededStroke: groupAndDesk,

@@ -44,6 +44,7 @@ const gameHead = {
     countingBalls: z.nullable(gameMethods.countingBalls),
     maximumScore: z.nullable(gameMethods.maximumScore),
     skins: z.nullable(gameMethods.skins),
+    skinsLeft: z.nullable(gameMethods.skinsLeft),
     presses: z.nullable(gameMethods.presses),
     ties: z.nullable(gameMethods.ties),
   }),
@@ -143,6 +144,7 @@ const shares = {
   lines: z.array(shareLine),
   carried: z.nullable(whole),
   unclaimed: whole,
+  sharedOut: whole,
   unsettled: z.array(hole),
   isFinished: z.boolean(),
 }

@@ -76,6 +76,11 @@ export const holeWords = {
   'no-balls': own('No players in this group here yet.'),
   'level-end': own('Level after the last hole'),
   'level-end-ask': own('{match}: level after the last hole. Is it halved, or do you play on?'),
+  'skins-end': own('Skins left after the last hole'),
+  'skins-end-ask': own(
+    '{game}: {n} left after the last hole, and nobody has won them. Share them out, or play on for them?',
+  ),
+  'skins-end-share': own('Share out'),
   'level-end-halved': trade('Halved'),
   'level-end-on': own('Play on: hole {hole}'),
   'aims-title': own('Your six targets'),

@@ -4,7 +4,7 @@ import type { FoursomesMatchMethod } from '#core/handicap/foursomes-match-stroke
 import type { MatchStrokesMethod } from '#core/handicap/match-strokes.ts'
 import type { AllowanceRounding } from '#core/handicap/playing-handicap.ts'
 import type { MaximumScore } from './maximum-score.ts'
-import type { SkinsMethod } from './skins.ts'
+import type { SkinsLeftMethod, SkinsMethod } from './skins.ts'
 
 /** How new matches open inside a part: never, when a side asks, or by themselves when the newest is two down. */
 export const pressMethods = ['none', 'by-hand', 'at-two-down'] as const
@@ -46,6 +46,8 @@ export interface GameMethods {
   readonly countingBalls: readonly number[] | null
   readonly maximumScore: MaximumScore | null
   readonly skins: SkinsMethod | null
+  /** Null in a game stored before there was a choice: what is left is nobody's, as it was then. */
+  readonly skinsLeft: SkinsLeftMethod | null
   readonly presses: PressMethod | null
   /** Null where ties stand. */
   readonly ties: TieTerms | null
@@ -65,6 +67,7 @@ export const noMethods: GameMethods = {
   countingBalls: null,
   maximumScore: null,
   skins: null,
+  skinsLeft: null,
   presses: null,
   ties: null,
 }

@@ -13,6 +13,7 @@ const skinsGame = {
   contest: skins,
   recordedAs: 'match-play',
   sides: { count: atLeast(2), balls: exactly(1), players: exactly(1) },
+  proposes: { skinsLeft: 'unclaimed' },
 } as const
 
 /** Three players, each for themselves. */

@@ -16,6 +16,13 @@ export const scheduledHoles = (game: SoundGame): HoleKey[] =>
 /** Those of them that are in play. */
 export const holesInPlay = (game: SoundGame): HoleKey[] => scheduledHoles(game).filter(key => !isOutOfPlay(game, key))
 
+/** Extra holes that are in play, after the scheduled ones. */
+export const extraHolesInPlay = (game: SoundGame): HoleKey[] =>
+  orderOf(game)
+    .filter(({ isScheduled }) => !isScheduled)
+    .map(({ key }) => key)
+    .filter(key => !isOutOfPlay(game, key))
+
 function orderOf({ sides: [side], balls }: SoundGame): readonly InputHole[] {
   const first = side?.[0]
   return first === undefined ? [] : (balls.get(first)?.order ?? [])

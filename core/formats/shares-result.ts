@@ -31,6 +31,8 @@ export interface SharesResult {
   readonly carried: number | null
   /** Skins of the holes that are decided, which nobody has won and nobody can win any more. */
   readonly unclaimed: number
+  /** Skins that were left after the last hole and that all have alike shares of. */
+  readonly sharedOut: number
   readonly unsettled: readonly HoleKey[]
   readonly isFinished: boolean
 }

@@ -4,6 +4,10 @@ import { compareNets, type KnownNet } from './known-net.ts'
 export const skinsMethods = ['carry-over', 'no-carry-over'] as const
 export type SkinsMethod = (typeof skinsMethods)[number]
 
+/** What becomes of skins that wait after the last hole: nobody has them, all share them alike, or extra holes are played. */
+export const skinsLeftMethods = ['unclaimed', 'shared-out', 'play-on'] as const
+export type SkinsLeftMethod = (typeof skinsLeftMethods)[number]
+
 /** One hole: who won how many skins; nobody where it was tied. */
 export interface SkinsHole {
   /** Position among the players; `null` where the lowest score was tied. */
@@ -66,11 +70,19 @@ export interface OpenSkinsHole {
   readonly carried: readonly number[]
 }
 
-/** Skins over holes that may be open: an open hole leaves the pot open as far as the next one that is won. */
-export function skinsOfOutcomes(outcomesByHole: readonly SkinOutcomes[], method: SkinsMethod): OpenSkinsHole[] {
+/**
+ * Skins over holes that may be open: an open hole leaves the pot open as far as the next one that is won. A hole after the
+ * scheduled ones is played for what waits and adds no skin.
+ */
+export function skinsOfOutcomes(
+  outcomesByHole: readonly SkinOutcomes[],
+  method: SkinsMethod,
+  scheduled: number = outcomesByHole.length,
+): OpenSkinsHole[] {
   const holes: OpenSkinsHole[] = []
-  for (const outcomes of outcomesByHole) {
-    const pots = (holes.at(-1)?.carried ?? [0]).map(waiting => waiting + 1)
+  for (const [place, outcomes] of outcomesByHole.entries()) {
+    const added = place < scheduled ? 1 : 0
+    const pots = (holes.at(-1)?.carried ?? [0]).map(waiting => waiting + added)
     const after = outcomes.flatMap(winner => (winner === null && method === 'carry-over' ? pots : [0]))
     holes.push({ outcomes, pots, carried: [...new Set(after)].sort((a, b) => a - b) })
   }

@@ -142,6 +142,7 @@ export interface FactValues {
   readonly gameCountingBalls: NonNullable<GameMethods['countingBalls']>
   readonly gameMaximumScore: NonNullable<GameMethods['maximumScore']>
   readonly gameSkins: NonNullable<GameMethods['skins']>
+  readonly gameSkinsLeft: NonNullable<GameMethods['skinsLeft']>
   readonly gamePresses: NonNullable<GameMethods['presses']>
   readonly gameTies: NonNullable<GameMethods['ties']>
   /** A ball's score with its next stroke conceded, in one match. */

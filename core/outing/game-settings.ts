@@ -20,6 +20,7 @@ export const factOfMethod = {
   countingBalls: 'gameCountingBalls',
   maximumScore: 'gameMaximumScore',
   skins: 'gameSkins',
+  skinsLeft: 'gameSkinsLeft',
   presses: 'gamePresses',
   ties: 'gameTies',
 } as const satisfies Record<GameSetting, FactKind>

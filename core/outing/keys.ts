@@ -36,6 +36,7 @@ export const keyPatterns: Readonly<Record<FactKind, readonly string[]>> = {
   gameCountingBalls: ['game/:game/counting-balls', 'g/:group/game/:game/counting-balls'],
   gameMaximumScore: ['game/:game/maximum-score', 'g/:group/game/:game/maximum-score'],
   gameSkins: ['game/:game/skins', 'g/:group/game/:game/skins'],
+  gameSkinsLeft: ['game/:game/skins-left', 'g/:group/game/:game/skins-left'],
   gamePresses: ['game/:game/presses', 'g/:group/game/:game/presses'],
   gameTies: ['game/:game/ties', 'g/:group/game/:game/ties'],
   concededStroke: ['g/:group/conceded-stroke/:game/:ball/:hole/:lap'],

@@ -115,6 +115,7 @@ export interface PlainGame {
   readonly countingBalls?: Named<'countingBalls'>
   readonly maximumScore?: Named<'maximumScore'>
   readonly skins?: Named<'skins'>
+  readonly skinsLeft?: Named<'skinsLeft'>
   readonly presses?: Named<'presses'>
   readonly ties?: Named<'ties'>
 }

@@ -26,6 +26,8 @@ export interface SettledShares {
   readonly lines: readonly SettledShareLine[]
   readonly carried: number | null
   readonly unclaimed: number
+  /** Skins left after the last hole, of which all have alike shares. */
+  readonly sharedOut: number
   readonly unsettled: readonly SettledHole[]
   readonly isFinished: boolean
 }

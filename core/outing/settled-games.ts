@@ -77,6 +77,7 @@ const headOf = (game: Game): SettledGameHead => ({
     countingBalls: game.methods.countingBalls,
     maximumScore: game.methods.maximumScore,
     skins: game.methods.skins,
+    skinsLeft: game.methods.skinsLeft,
     presses: game.methods.presses,
     ties: game.methods.ties,
   },

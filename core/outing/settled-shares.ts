@@ -17,6 +17,7 @@ export const settledShares = (outing: Outing, result: SharesResult): SettledShar
   lines: settledShareLines(outing, result.lines),
   carried: result.carried,
   unclaimed: result.unclaimed,
+  sharedOut: result.sharedOut,
   unsettled: result.unsettled.map(settledHole),
   isFinished: result.isFinished,
 })

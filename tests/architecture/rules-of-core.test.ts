@@ -6,7 +6,7 @@ import { settingsOf } from '#client/screens/games/format-settings.ts'
 import { countbackHoles } from '#core/card/countback.ts'
 import { formatNames } from '#core/formats/format-names.ts'
 import { type GameSetting, mixedTeesMethods, pressMethods, tieSchemes } from '#core/formats/game-methods.ts'
-import { skinsMethods } from '#core/formats/skins.ts'
+import { skinsLeftMethods, skinsMethods } from '#core/formats/skins.ts'
 import { notPlayedMethods } from '#core/handicap/adjusted-gross.ts'
 import { fieldSizeMethods } from '#core/handicap/allowance.ts'
 import { courseHandicapMethods, halfIndexMethods } from '#core/handicap/course-handicap.ts'
@@ -48,6 +48,7 @@ const methods = {
   sideStrokes: foursomesMatchMethods,
   mixedTees: mixedTeesMethods,
   skins: skinsMethods,
+  skinsLeft: skinsLeftMethods,
   presses: pressMethods,
 } as const satisfies Partial<Record<GameSetting, readonly string[]>>
 

@@ -231,7 +231,7 @@ test('a match level after nine goes on to extra holes, and somebody who does not
   const players = [first, second, third].filter(player => player !== undefined)
   await startOuting(page, {
     players,
-    games: ['Singles match', 'Stroke play, gross'],
+    games: ['Singles match', 'Stroke play, gross', 'Skins, gross'],
     sides: 'Alder v Birch',
     handicap: 'Strokes',
     nineFrom: 1,
@@ -254,6 +254,7 @@ test('a match level after nine goes on to extra holes, and somebody who does not
     await goToHole(page, hole)
     for (const player of ['Alder', 'Birch']) await tapScore(page, player, 4)
   }
+  await expect(page.getByRole('region', { name: 'Skins left after the last hole' })).toContainText('9 left')
   await more(page)
   await page.getByRole('button', { name: 'Play on: hole 1 as the 10th' }).click()
   await page.getByRole('button', { name: 'Next hole' }).click()
@@ -262,6 +263,7 @@ test('a match level after nine goes on to extra holes, and somebody who does not
   await tapScore(page, 'Birch', 4)
   await openTab(page, 'Board')
   await expect(page.getByRole('region', { name: 'Singles match' })).toContainText('Birch won at the 10th')
+  await expect(page.getByRole('region', { name: 'Skins, gross' })).toContainText(/Birch\s*9/)
   await openTab(page, 'Card')
   await expect(page.getByRole('region', { name: 'History' })).toContainText('Alder changed the order of play')
   noComplaints([alder])

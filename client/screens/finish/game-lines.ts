@@ -61,6 +61,7 @@ function linesOf(outing: Outing, result: GameResult): readonly string[] {
       return [
         ...result.lines.map(line => shareLine(outing, line)),
         ...(result.unclaimed > 0 ? [say('skins-unclaimed', { n: result.unclaimed })] : []),
+        ...(result.sharedOut > 0 ? [say('skins-shared-out', { n: result.sharedOut })] : []),
         ...result.unsettled.map(key => say('board-two-scores', { hole: holeOf(key) })),
         ...result.gaps.map(gap => gapWords(outing, gap)),
       ]

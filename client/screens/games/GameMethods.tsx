@@ -1,6 +1,6 @@
 import type { GameSetting } from '#core/formats/game-methods.ts'
 import { mixedTeesMethods, pressMethods } from '#core/formats/game-methods.ts'
-import { skinsMethods } from '#core/formats/skins.ts'
+import { skinsLeftMethods, skinsMethods } from '#core/formats/skins.ts'
 import { courseHandicapMethods, halfIndexMethods } from '#core/handicap/course-handicap.ts'
 import { foursomesMatchMethods } from '#core/handicap/foursomes-match-strokes.ts'
 import { matchStrokesMethods } from '#core/handicap/match-strokes.ts'
@@ -116,6 +116,17 @@ function Method({ setting, ...props }: MethodProps) {
           values={skinsMethods}
           textOf={each => say(`skins-${each}`)}
           onValue={skins => change({ skins })}
+        />
+      )
+    case 'skinsLeft':
+      // Where nothing carries nothing is left.
+      return methods.skins === 'no-carry-over' ? null : (
+        <OneOf
+          label={say('game-skins-left', name)}
+          value={methods.skinsLeft ?? 'unclaimed'}
+          values={skinsLeftMethods}
+          textOf={each => say(`skins-left-${each}`)}
+          onValue={skinsLeft => change({ skinsLeft })}
         />
       )
     case 'presses':

@@ -55,7 +55,7 @@ export function GameOfOuting({ game, inPlay, canChange }: Props) {
   )
 }
 
-/** What a game counts by, in one line: "95 % · Everybody has their own strokes. · Ties by countback." */
+/** What a game counts by, in one line: "95 % · Everybody has their own strokes. Ties by countback." */
 function gameSummary({ format, methods }: Game): string {
   if (format === null) return ''
   const hasAllowance = formatTable[format].settings.includes('allowancePercent') && methods.allowancePercent !== null
@@ -63,7 +63,8 @@ function gameSummary({ format, methods }: Game): string {
   const isWithout = methods.courseHandicap === 'without-rating-minus-par'
   const ofIndex = isWithout && needsHandicaps(formatTable[format], methods) ? say('games-without-rating') : null
   const ties = isTotal(format) ? say(methods.ties === null ? 'games-ties-stand' : 'games-ties-countback') : null
-  return [percent, ofIndex, say(strokesWord(format, methods)), ties].filter(Boolean).join(' · ')
+  const sentences = [say(strokesWord(format, methods)), ties].filter(Boolean).join(' ')
+  return [percent, ofIndex, sentences].filter(Boolean).join(' · ')
 }
 
 /** What is typed stands here until it is saved; a change by another phone starts it anew. */

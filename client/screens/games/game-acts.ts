@@ -1,4 +1,5 @@
 import type { FormatName } from '#core/formats/format-names.ts'
+import type { SkinsLeftMethod } from '#core/formats/skins.ts'
 import { withdrawn } from '#core/log/op.ts'
 import { gameFacts, type NewFact, type NewGame } from '#core/outing/acts.ts'
 import type { Game } from '#core/outing/outing.ts'
@@ -50,3 +51,9 @@ export function changedFacts(before: NewGame, after: NewGame): NewFact[] {
 
 /** Takes every fact of a game away; its scores are nobody's alone and stay. */
 export const takeAwayFacts = (game: NewGame): NewFact[] => gameFacts(game).map(({ key }) => ({ key, value: withdrawn }))
+
+/** What becomes of the skins of a game that are left after the last hole; empty where it is so already. */
+export function skinsLeftFacts(game: Game, skinsLeft: SkinsLeftMethod): NewFact[] {
+  const written = asWritten(game)
+  return written === null ? [] : changedFacts(written, { ...written, methods: { ...written.methods, skinsLeft } })
+}

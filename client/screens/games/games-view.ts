@@ -30,6 +30,10 @@ export function scopesOf(outing: Outing, me: Me | null): readonly (GroupId | nul
   return me?.role === 'scorer' && me.group !== null ? [me.group] : []
 }
 
+/** True where this phone may change the game. */
+export const mayChange = (outing: Outing, me: Me | null, { id }: Game): boolean =>
+  scopesOf(outing, me).some(scope => gamesIn(outing, scope).some(game => game.id === id))
+
 /** The games that belong to a scope; in an outing of one group the desk has all of them. */
 export const gamesIn = (outing: Outing, scope: GroupId | null): readonly Game[] =>
   outing.games.filter(({ group }) => group === scope || (scope === null && outing.groups.size < 2))

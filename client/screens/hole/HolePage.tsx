@@ -28,6 +28,7 @@ import { OtherBalls } from './OtherBalls.tsx'
 import { OtherStands } from './OtherStands.tsx'
 import { PickUpHint } from './PickUpHint.tsx'
 import type { Tap } from './score-guard.ts'
+import { skinsAtEnd } from './skins-left.ts'
 import { standsOf } from './stands.ts'
 import { Turn } from './Turn.tsx'
 import { UndoScore } from './UndoScore.tsx'
@@ -37,6 +38,7 @@ import { isForOthersToo, useWhose, type Whose } from './whose-scores.ts'
 
 const FirstTeeShots = lazy(async () => ({ default: (await import('./more/FirstTeeShots.tsx')).FirstTeeShots }))
 const OwnLine = lazy(async () => ({ default: (await import('./own/OwnLine.tsx')).OwnLine }))
+const SkinsAtEnd = lazy(async () => ({ default: (await import('./more/SkinsAtEnd.tsx')).SkinsAtEnd }))
 const LevelAtEnd = lazy(async () => ({ default: (await import('./more/LevelAtEnd.tsx')).LevelAtEnd }))
 
 interface Props {
@@ -59,6 +61,7 @@ export function HolePage({ log, outing, results, group, at }: Props) {
   // A match that goes on comes before one that is over.
   const first = stands.find(({ match }) => match?.state.result === null) ?? stands.find(({ match }) => match !== null)
   const level = levelAtEnd(results, group, at)
+  const left = skinsAtEnd(outing, results, group, at)
   const inTurn = ballsInTurn(outing).filter(({ id }) => group.balls.includes(id))
   const honour = honourOf(outing, results, group, at)
   const { guard, put, answer } = useScoreGuard(
@@ -131,6 +134,11 @@ export function HolePage({ log, outing, results, group, at }: Props) {
       {canScore && level && (
         <Suspense fallback={null}>
           <LevelAtEnd log={log} outing={outing} results={results} group={group} at={at} level={level} />
+        </Suspense>
+      )}
+      {canScore && left && (
+        <Suspense fallback={null}>
+          <SkinsAtEnd log={log} outing={outing} results={results} group={group} at={at} left={left} />
         </Suspense>
       )}
       {canScore && <More outing={outing} results={results} group={group} at={at} />}

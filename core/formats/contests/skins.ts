@@ -1,7 +1,7 @@
 import type { HoleKey } from '#core/card/score.ts'
 import type { Contest, SoundGame } from '#core/formats/game-input.ts'
 import type { GameResult } from '#core/formats/game-result.ts'
-import { holesInPlay, netsOf, unsettledOf, valuesOn } from '#core/formats/share-holes.ts'
+import { extraHolesInPlay, holesInPlay, netsOf, unsettledOf, valuesOn } from '#core/formats/share-holes.ts'
 import { shareLines } from '#core/formats/shares.ts'
 import type { ShareHole } from '#core/formats/shares-result.ts'
 import {
@@ -12,22 +12,25 @@ import {
   skinsOfOutcomes,
 } from '#core/formats/skins.ts'
 import { must } from '#core/values/assert.ts'
-import { fraction, zero } from '#core/values/fraction.ts'
+import { type Fraction, fraction, zero } from '#core/values/fraction.ts'
 
-/** A skin on every hole for the one lowest score, each off its own strokes. Common practice; no body publishes it. */
+/**
+ * A skin on every hole for the one lowest score, each off its own strokes. Skins that wait after the last hole are nobody's,
+ * are shared out, or are played for over extra holes, as the game says. Common practice; no body publishes it.
+ */
 export const skins: Contest = { strokes: 'own', resultOf }
 
 function resultOf(game: SoundGame): GameResult {
   const method = must(game.methods.skins, 'what becomes of a tied hole is set')
-  const keys = holesInPlay(game)
-  const values = keys.map(key => valuesOn(game, key))
-  const open = skinsOfOutcomes(
-    values.map(each => outcomesOf(game, netsOf(each))),
-    method,
-  )
+  const left = game.methods.skinsLeft ?? 'unclaimed'
+  const scheduled = holesInPlay(game)
+  const all = left === 'play-on' ? [...scheduled, ...extraHolesInPlay(game)] : scheduled
+  const { keys, values, open } = untilNothingWaits(game, method, all, scheduled.length)
   const holes = open.map((hole, place) => holeOf(game, method, keys[place], values[place] ?? [], hole))
   const isFinished = holes.every(({ kind }) => kind !== 'open' && kind !== 'waiting')
   const waiting = carriedAfter(open, holes)
+  const over = isFinished ? (waiting ?? 0) : 0
+  const sharedOut = left === 'shared-out' ? over : 0
   return {
     kind: 'shares',
     game: game.game,
@@ -36,16 +39,30 @@ function resultOf(game: SoundGame): GameResult {
     gaps: game.gaps,
     unit: 'skins',
     holes,
-    lines: shareLines(
-      game.sides,
-      holes.map(({ shares }) => shares),
-    ),
+    lines: shareLines(game.sides, [
+      ...holes.map(({ shares }) => shares),
+      ...(sharedOut > 0 ? [inAlikeShares(game, sharedOut)] : []),
+    ]),
     carried: isFinished ? 0 : waiting,
-    unclaimed: holes.filter(({ kind }) => kind === 'unclaimed').length + (isFinished ? (waiting ?? 0) : 0),
+    unclaimed: holes.filter(({ kind }) => kind === 'unclaimed').length + over - sharedOut,
+    sharedOut,
     unsettled: unsettledOf(game, keys),
     isFinished,
   }
 }
+
+/** The scheduled holes, and of those after them each for which something may wait. */
+function untilNothingWaits(game: SoundGame, method: SkinsMethod, all: readonly HoleKey[], scheduled: number) {
+  const values = all.map(key => valuesOn(game, key))
+  const outcomes = values.map(each => outcomesOf(game, netsOf(each)))
+  const open = skinsOfOutcomes(outcomes, method, scheduled)
+  const isPlayed = (_: unknown, place: number): boolean =>
+    place < scheduled || open[place]?.pots.some(pot => pot > 0) === true
+  return { keys: all.filter(isPlayed), values: values.filter(isPlayed), open: open.filter(isPlayed) }
+}
+
+const inAlikeShares = ({ sides }: SoundGame, skins: number): readonly Fraction[] =>
+  sides.map(() => fraction(skins, sides.length))
 
 /** Anybody may win a hole that is not written yet, or nobody. */
 const outcomesOf = (game: SoundGame, nets: ReturnType<typeof netsOf>): SkinOutcomes =>

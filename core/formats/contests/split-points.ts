@@ -34,6 +34,7 @@ function resultOf(game: SoundGame, scale: SplitPointScale): GameResult {
     ),
     carried: 0,
     unclaimed: 0,
+    sharedOut: 0,
     unsettled: unsettledOf(game, keys),
     isFinished: holes.every(({ kind }) => kind === 'shared'),
   }

@@ -89,6 +89,7 @@ export const factExamples: Readonly<Record<FactKind, FactExample>> = {
     values: [{ kind: 'twice-par' }, { kind: 'net-double-bogey' }, { kind: 'fixed', strokes: 10 }],
   },
   gameSkins: { key: 'game/match/skins', values: ['carry-over'] },
+  gameSkinsLeft: { key: 'game/match/skins-left', values: ['play-on'] },
   gamePresses: { key: 'game/match/presses', values: ['by-hand'] },
   gameTies: {
     key: 'game/match/ties',

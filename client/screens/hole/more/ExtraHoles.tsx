@@ -2,12 +2,16 @@ import { useState } from 'react'
 import { Select } from '../../../parts/Select.tsx'
 import { useWork } from '../../../parts/use-work.ts'
 import { act } from '../../../state/actions.ts'
+import { useOuting } from '../../../state/use-outing.ts'
 import { formatOrdinal } from '../../../words/figures.ts'
 import { say } from '../../../words/say.ts'
+import { skinsLeftFacts } from '../../games/game-acts.ts'
+import { mayChange } from '../../games/games-view.ts'
+import { skinsAtEnd } from '../skins-left.ts'
 import { extraHole, extraHoleFacts, nextExtraHole } from './extra-hole.ts'
 import type { MoreProps } from './MoreOnHole.tsx'
 
-/** Where a match is level after the last hole that there is: one hole more. */
+/** Where a match is level after the last hole that there is, or skins wait there: one hole more. */
 export function ExtraHoles({ outing, results, group, at }: MoreProps) {
   const holes = [...group.round, ...group.extra]
   const isLast = holes.at(-1)?.hole === at.hole && holes.at(-1)?.lap === at.lap
@@ -16,15 +20,20 @@ export function ExtraHoles({ outing, results, group, at }: MoreProps) {
   const isLevel = ours.some(
     ({ state }) => state.toPlay === 0 && state.lead === 0 && (state.result === null || state.result.kind === 'halved'),
   )
+  const left = skinsAtEnd(outing, results, group, at)
+  const me = useOuting(store => store.me)
+  const game = left && mayChange(outing, me, left.game) ? left.game : null
   const next = nextExtraHole(group)
   const [chosen, setChosen] = useState<number | null>(null)
   const { isWorking, work } = useWork()
-  if (!isLast || !isLevel || !next) return null
+  if (!isLast || !(isLevel || game) || !next) return null
   const hole = chosen ?? next.hole
+  const facts = [...extraHoleFacts(group, extraHole(group, hole)), ...(game ? skinsLeftFacts(game, 'play-on') : [])]
   return (
     <section className="section" aria-label={say('extra-title')}>
       <h2>{say('extra-title')}</h2>
-      <p className="quiet">{say('extra-hint')}</p>
+      {isLevel && <p className="quiet">{say('extra-hint')}</p>}
+      {game && <p className="quiet">{say('extra-hint-skins', { n: left?.skins ?? 0 })}</p>}
       <Select
         label={say('extra-which')}
         value={String(hole)}
@@ -35,7 +44,7 @@ export function ExtraHoles({ outing, results, group, at }: MoreProps) {
         type="button"
         className="button"
         disabled={isWorking}
-        onClick={() => work(() => act('extra hole', extraHoleFacts(group, extraHole(group, hole))))}
+        onClick={() => work(() => act('extra hole', facts))}
       >
         {say('extra-do', { hole, nth: formatOrdinal(holes.length + 1) })}
       </button>

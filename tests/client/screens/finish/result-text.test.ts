@@ -82,7 +82,9 @@ describe('the result as text', () => {
 
   test('tells skins won and those that nobody won', () => {
     const [, skins] = partsOf(game('skins', each, { skins: 'carry-over' }))
-    expect(skins).toBe('Skins, 100 %, skins\n1 Birch 9\n2 Rowan 8\n3= Alder 0\n3= Cedar 0\n1 unclaimed')
+    expect(skins).toBe(
+      'Skins, 100 %, skins\n1 Birch 9\n2 Rowan 8\n3= Alder 0\n3= Cedar 0\n1 unclaimed: nobody won them, and nobody has them.',
+    )
   })
 
   test('tells a Nassau by its parts', () => {

@@ -51,6 +51,49 @@ describe('skins', () => {
     expect(skins([]).lines.map(({ place }) => place)).toEqual([null, null, null])
   })
 
+  const allTied = Array.from({ length: 9 }, () => tied)
+  const extra = [1, 2].map(number => ({ hole: number, lap: 2 }))
+  const over = (last: readonly (readonly Written[])[], skinsLeft: 'play-on' | 'shared-out' | 'unclaimed' | null) =>
+    skins([...allTied, ...last], { extra, methods: { skinsLeft } })
+
+  it('are played for over extra holes where the game says so, which add none of their own', () => {
+    const result = over([tied, [4, 3, 4]], 'play-on')
+    expect([totals(result), result.unclaimed, result.isFinished]).toEqual([[0, 9, 0], 0, true])
+    expect(result.holes.slice(8).map(({ key, kind, pot }) => [key, kind, pot])).toEqual([
+      ['9/1', 'carried', 9],
+      ['1/2', 'carried', 9],
+      ['2/2', 'shared', 9],
+    ])
+    const won = over(
+      [
+        [3, 4, 4],
+        [4, 3, 4],
+      ],
+      'play-on',
+    )
+    expect([totals(won), won.holes.length]).toEqual([[9, 0, 0], 10])
+    const open = over([], 'play-on')
+    expect([open.carried, open.unclaimed, open.isFinished]).toEqual([9, 0, false])
+    expect(skins(allTied, { methods: { skinsLeft: 'play-on' } }).unclaimed).toBe(9)
+  })
+
+  it('need no extra hole where nothing waits', () => {
+    const won = [...allTied.slice(1), [3, 4, 4]]
+    const result = skins([...won, [4, 3, 4]], { extra, methods: { skinsLeft: 'play-on' } })
+    expect([totals(result), result.holes.length, result.isFinished]).toEqual([[9, 0, 0], 9, true])
+  })
+
+  it('are shared out alike where the game says so, once every hole is known', () => {
+    const result = over([], 'shared-out')
+    expect([totals(result), result.sharedOut, result.unclaimed]).toEqual([[3, 3, 3], 9, 0])
+    expect(skins(allTied.slice(1), { methods: { skinsLeft: 'shared-out' } }).sharedOut).toBe(0)
+  })
+
+  it.each(['unclaimed', null] as const)('are nobody’s where the game says %s, whatever extra holes there are', left => {
+    const result = over([[3, 4, 4]], left)
+    expect([totals(result), result.unclaimed, result.holes.length]).toEqual([[0, 0, 0], 9, 9])
+  })
+
   it('an open hole makes a later winner wait, and no longer than to the hole that is won', () => {
     const result = skins([tied, [[3, 5], 4, 4], [3, 4, 4], [3, 4, 4], [3, 4, 4]])
     expect(result.holes.slice(0, 4).map(({ kind, pot }) => [kind, pot])).toEqual([
