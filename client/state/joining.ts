@@ -23,6 +23,8 @@ export interface InviteSight {
   readonly title: string | null
   readonly courseName: string | null
   readonly day: string | null
+  /** The names of its players. */
+  readonly players: readonly string[]
 }
 
 /** Looks at where an invite leads; nothing is registered and nothing kept. */
@@ -38,8 +40,8 @@ export async function lookAtInvite(link: string): Promise<Result<InviteSight, Jo
 }
 
 function sightOf(log: LogId, isIn: boolean, { state }: Holding): InviteSight {
-  const { title, courseName, day } = outingOf(state, isKnownValue)
-  return { log, isIn, title, courseName, day }
+  const { title, courseName, day, players } = outingOf(state, isKnownValue)
+  return { log, isIn, title, courseName, day, players: [...players.values()].map(({ name }) => name) }
 }
 
 /** This phone has a key there, and nobody has taken it out; with no server what it holds counts. */

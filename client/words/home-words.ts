@@ -27,6 +27,7 @@ export const homeWords = {
   'join-paste': own('Paste the invite link'),
   'join-asking': own('Asking the server …'),
   'join-again': own('Try again'),
+  'join-as': own('Join as'),
   'join-name': own('Your name'),
   'join-name-hint': own('Others read it beside the scores that you put in.'),
   'join-you-are': own('Are you one of these?'),

@@ -23,6 +23,7 @@ export const outingWords = {
   'card-title': own('Card'),
   'card-check': own('Hole by hole'),
   'card-out': trade('Total'),
+  'card-box': own('{player} hole {hole}: {score}, correct it'),
   'card-hole': own('hole {hole}'),
   'card-holes': own('holes {holes}'),
   'card-missing': own('{player}: nothing written for {holes}.'),

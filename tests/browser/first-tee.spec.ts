@@ -1,3 +1,4 @@
+import { readFileSync } from 'node:fs'
 import { expect, test } from '@playwright/test'
 import { fourPlayers, quillmoor } from '#tests/kit/quillmoor.ts'
 import { seriousFaults } from './kit/axe.ts'
@@ -30,6 +31,9 @@ test("last week's game again: at most 8 taps from the list of outings to the fir
   await finger.tap(page.getByRole('button', { name: 'Birch 4', exact: true }))
   await expect(chosenKey(page, 'Birch', 4)).toBeVisible()
   expect(finger.taps()).toBeLessThanOrEqual(8)
+  expect(readFileSync('README.md', 'utf8').replaceAll(/\s+/g, ' ')).toContain(
+    `${finger.taps()} taps start last week's game again`,
+  )
 
   // A new outing of its own: nothing of the old one's scores, and the old one is still there.
   await openTab(page, 'Card')

@@ -1,13 +1,16 @@
+import { useState } from 'react'
 import { Link } from 'wouter'
 import { type HoleKey, holeKey, type PlayedHole } from '#core/card/score.ts'
 import type { Group, Outing } from '#core/outing/outing.ts'
 import type { Results } from '#core/outing/results.ts'
-import type { LogId } from '#core/values/ids.ts'
+import type { BallId, LogId } from '#core/values/ids.ts'
 import { threeWords } from '../../parts/strip-view.ts'
+import { useOuting } from '../../state/use-outing.ts'
 import { formatOver } from '../../words/figures.ts'
 import { say } from '../../words/say.ts'
 import { threeOf } from '../hole/hole-view.ts'
 import { holePath } from '../paths.ts'
+import { BoxKeys } from './BoxKeys.tsx'
 import { boxWords, grossOf } from './card-view.ts'
 
 interface Props {
@@ -44,7 +47,7 @@ export function CardTable({ log, outing, results, group }: Props) {
       {threes.map(({ number, holes }) => (
         <tbody key={number}>
           {holes.map(at => (
-            <HoleRow key={holeKey(at)} log={log} outing={outing} group={group} at={at} />
+            <HoleRow key={holeKey(at)} log={log} outing={outing} results={results} group={group} at={at} />
           ))}
           <SumRow outing={outing} results={results} group={group} number={number} holes={holes} />
         </tbody>
@@ -56,23 +59,71 @@ export function CardTable({ log, outing, results, group }: Props) {
   )
 }
 
-interface HoleProps extends Omit<Props, 'results'> {
+interface HoleProps extends Props {
   readonly at: PlayedHole
 }
 
-function HoleRow({ log, outing, group, at }: HoleProps) {
+/** One hole; a tap on a box opens its keys below. */
+function HoleRow({ log, outing, results, group, at }: HoleProps) {
+  const canScore = useOuting(({ me }) => me?.role === 'desk' || me?.role === 'scorer')
+  const [opened, setOpened] = useState<BallId | null>(null)
   return (
-    <tr>
-      <th scope="row">
-        <Link href={holePath(log, at)} aria-label={say('hole-n', { hole: at.hole })}>
-          {at.hole}
-        </Link>
-      </th>
-      <td className="light">{outing.holes.get(at.hole)?.par}</td>
-      {group.balls.map(ball => (
-        <td key={ball}>{boxWords(outing, ball, holeKey(at))}</td>
-      ))}
-    </tr>
+    <>
+      <tr>
+        <th scope="row">
+          <Link href={holePath(log, at)} aria-label={say('hole-n', { hole: at.hole })}>
+            {at.hole}
+          </Link>
+        </th>
+        <td className="light">{outing.holes.get(at.hole)?.par}</td>
+        {group.balls.map(ball => (
+          <td key={ball}>
+            {canScore ? (
+              <BoxButton
+                player={outing.balls.get(ball)?.name ?? ball}
+                hole={at.hole}
+                words={boxWords(outing, ball, holeKey(at))}
+                isOpen={ball === opened}
+                onOpen={() => setOpened(ball === opened ? null : ball)}
+              />
+            ) : (
+              boxWords(outing, ball, holeKey(at))
+            )}
+          </td>
+        ))}
+      </tr>
+      {opened && (
+        <tr>
+          <td className="box-keys" colSpan={group.balls.length + 2}>
+            <BoxKeys
+              key={opened}
+              outing={outing}
+              results={results}
+              ball={opened}
+              at={at}
+              onDone={() => setOpened(null)}
+            />
+          </td>
+        </tr>
+      )}
+    </>
+  )
+}
+
+interface BoxProps {
+  readonly player: string
+  readonly hole: number
+  readonly words: string
+  readonly isOpen: boolean
+  readonly onOpen: () => void
+}
+
+function BoxButton({ player, hole, words, isOpen, onOpen }: BoxProps) {
+  const name = say('card-box', { player, hole, score: words || say('changes-cleared') })
+  return (
+    <button type="button" className="box" aria-expanded={isOpen} aria-label={name} onClick={onOpen}>
+      {words}
+    </button>
   )
 }
 

@@ -5,12 +5,10 @@ import type { Ball, Group, Outing } from '#core/outing/outing.ts'
 import type { Results } from '#core/outing/results.ts'
 import { ballsInTurn, teeShotOf } from '#core/outing/tee-shot.ts'
 import type { BallId, LogId } from '#core/values/ids.ts'
-import { fire } from '../../parts/fire.ts'
 import { LockButton } from '../../parts/LockButton.tsx'
 import { ScreenOn } from '../../parts/ScreenOn.tsx'
 import { Strip } from '../../parts/Strip.tsx'
 import { stripOf, stripWords } from '../../parts/strip-view.ts'
-import { chooseScore, enterScore } from '../../state/actions.ts'
 import { isCardLog } from '../../state/card-taken.ts'
 import { usePlan } from '../../state/plan-store.ts'
 import { useOuting } from '../../state/use-outing.ts'
@@ -35,6 +33,7 @@ import { UndoScore } from './UndoScore.tsx'
 import { useScoreGuard } from './use-score-guard.ts'
 import { WhoseChoice } from './WhoseChoice.tsx'
 import { isForOthersToo, useWhose, type Whose } from './whose-scores.ts'
+import { writeScore } from './write-score.ts'
 
 const FirstTeeShots = lazy(async () => ({ default: (await import('./more/FirstTeeShots.tsx')).FirstTeeShots }))
 const OwnLine = lazy(async () => ({ default: (await import('./own/OwnLine.tsx')).OwnLine }))
@@ -159,13 +158,6 @@ function teeShotWords(outing: Outing, inTurn: readonly Ball[], id: BallId, at: P
 function lacksMarker(outing: Outing, tap: Tap): boolean {
   const found = outing.cards.get(tap.ball)?.scores.get(holeKey(tap))
   return !found || found.kind === 'none' || !found.entries.some(({ record }) => record === 'marker')
-}
-
-/** One of two scores is chosen; any other score goes into the record that this phone keeps. */
-function writeScore(outing: Outing, tap: Tap, isMarked: boolean): void {
-  const found = outing.cards.get(tap.ball)?.scores.get(holeKey(tap))
-  if (found?.kind === 'two' && tap.score !== null) fire(chooseScore({ ...tap, score: tap.score }))
-  else fire(enterScore({ ...tap, isMarked }))
 }
 
 function ballsScored(group: Group, whose: Whose): readonly BallId[] {

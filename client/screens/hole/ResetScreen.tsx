@@ -5,6 +5,7 @@ import type { Results, Three } from '#core/outing/results.ts'
 import type { BallId } from '#core/values/ids.ts'
 import { Strip } from '../../parts/Strip.tsx'
 import { stripOf, stripWords } from '../../parts/strip-view.ts'
+import { useWaking } from '../../parts/use-waking.ts'
 import { ownGroupOf } from '../../state/own-group.ts'
 import { useOuting } from '../../state/use-outing.ts'
 import { say } from '../../words/say.ts'
@@ -32,14 +33,19 @@ export function ResetScreen({ three }: { readonly three: number }) {
   const level = first && results?.cards.get(first)
   const next = level?.threes.find(({ number }) => number === three + 1)
   const [start] = next?.holes ?? []
+  const [hole = 0, lap = 1] = (start ?? '').split('/').map(Number)
+  const goOn = (): void => {
+    if (log && start) go(holePath(log, { hole, lap }))
+  }
+  // It was read before the phone went into the pocket: what comes out is the hole that was played since.
+  useWaking(goOn)
   if (!outing || !results || !log || !group || !first || !level || !next || !start) return <NowhereScreen />
   const balls = whose.mode === 'mine' && whose.ball ? [whose.ball] : group.balls
-  const [hole = 0, lap = 1] = start.split('/').map(Number)
   const label = stripWords(outing.balls.get(first)?.name ?? first, level)
   const closed = level.threes.find(({ number }) => number === three)
   const onward = (
     <div className="turn">
-      <button type="button" className="button loud" onClick={() => go(holePath(log, { hole, lap }))}>
+      <button type="button" className="button loud" onClick={goOn}>
         {say('to-hole', { hole })}
       </button>
     </div>

@@ -1,7 +1,8 @@
-import { type ReactNode, useEffect, useEffectEvent } from 'react'
+import type { ReactNode } from 'react'
 import { useLocation } from 'wouter'
 import type { PlayedHole } from '#core/card/score.ts'
 import type { LogId } from '#core/values/ids.ts'
+import { useWaking } from '../../parts/use-waking.ts'
 import { say } from '../../words/say.ts'
 import { finishPath, holePath, resetPath } from '../paths.ts'
 
@@ -28,14 +29,9 @@ export function Turn({ log, holes, at, closedThree, isBehind, isOver, children }
     if (after) go(closedThree === null ? holePath(log, after) : resetPath(log, closedThree))
   }
   // A phone that comes out of the pocket shows the hole that its player stands on.
-  const seen = useEffectEvent(() => {
-    if (isBehind && document.visibilityState === 'visible') goOn()
+  useWaking(() => {
+    if (isBehind) goOn()
   })
-  useEffect(() => {
-    const ending = new AbortController()
-    document.addEventListener('visibilitychange', () => seen(), { signal: ending.signal })
-    return () => ending.abort()
-  }, [])
   return (
     <div className="turn">
       <button type="button" className="button" disabled={!before} onClick={() => before && go(holePath(log, before))}>

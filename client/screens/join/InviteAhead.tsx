@@ -31,7 +31,7 @@ export function InviteAhead({ link, onJoined }: Props) {
   return (
     <>
       <Ahead sight={sight.value} />
-      <JoinForm link={link} onJoined={onJoined} />
+      <JoinForm link={link} players={sight.value.players} onJoined={onJoined} />
     </>
   )
 }

@@ -11,19 +11,23 @@ import { isKnownHere } from './known-here.ts'
 
 interface Props {
   readonly link: string
+  /** Whoever is one of them is in with one tap. */
+  readonly players: readonly string[]
   /** In, with a name that is no player's. */
   readonly onJoined: (log: LogId) => void
 }
 
+/** More names than these are quicker typed than found. */
+const mostNames = 24
+
 /** Asks for a name and joins. */
-export function JoinForm({ link, onJoined }: Props) {
+export function JoinForm({ link, players, onJoined }: Props) {
   const [name, setName] = useState('')
   const [fault, setFault] = useState('')
   const [isUnnamed, setUnnamed] = useState(false)
   const { isWorking, work } = useWork()
   const [, go] = useLocation()
-  const join = (): void => {
-    const label = name.trim()
+  const join = (label: string): void => {
     setUnnamed(label === '')
     if (label === '') return
     work(async () => {
@@ -38,9 +42,19 @@ export function JoinForm({ link, onJoined }: Props) {
       className="section"
       onSubmit={event => {
         event.preventDefault()
-        join()
+        join(name.trim())
       }}
     >
+      {players.length > 0 && players.length <= mostNames && (
+        <fieldset className="choices">
+          <legend>{say('join-as')}</legend>
+          {players.map(player => (
+            <button key={player} type="button" className="button" disabled={isWorking} onClick={() => join(player)}>
+              {player}
+            </button>
+          ))}
+        </fieldset>
+      )}
       <Field
         label={say('join-name')}
         value={name}

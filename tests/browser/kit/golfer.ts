@@ -76,7 +76,8 @@ export async function addGame(page: Page, game: string): Promise<void> {
 /** The ball was picked up. */
 export async function pickUp(page: Page, player: string): Promise<void> {
   await page.getByRole('button', { name: `${player} more`, exact: true }).click()
-  await byThumb(page, page.getByRole('button', { name: `${player} picked up`, exact: true }))
+  const key = page.getByRole('button', { name: `${player} picked up`, exact: true })
+  await byThumb(page, () => key.click())
   await yesUntil(page, page.getByRole('button', { name: `${player} more, picked up`, exact: true }))
 }
 
@@ -139,13 +140,14 @@ const lastTap = new WeakMap<Page, number>()
 export async function tapKey(page: Page, player: string, score: number): Promise<void> {
   const key = page.getByRole('button', { name: `${player} ${score}`, exact: true })
   if (!(await key.isVisible())) await page.getByRole('button', { name: `${player} more`, exact: true }).click()
-  await byThumb(page, key)
+  await byThumb(page, () => key.click())
 }
 
-async function byThumb(page: Page, key: Locator): Promise<void> {
+/** Presses as far in time from the last key as a thumb does. */
+export async function byThumb(page: Page, press: () => Promise<void>): Promise<void> {
   const early = (lastTap.get(page) ?? 0) + thumbMs - Date.now()
   if (early > 0) await page.waitForTimeout(early)
-  await key.click()
+  await press()
   lastTap.set(page, Date.now())
 }
 
