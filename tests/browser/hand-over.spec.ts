@@ -1,9 +1,10 @@
 import { expect, type Page, test } from '@playwright/test'
 import { fourPlayers } from '#tests/kit/quillmoor.ts'
-import { boardAgrees, type Tapped } from './kit/agree.ts'
+import { boardAgrees, boardTellsSettled, settleAgrees, settleDownload, type Tapped } from './kit/agree.ts'
 import { choosePictures, picturesOfCodes } from './kit/codes.ts'
-import { chosenKey, fourBallAndPoints, goToHole, openTab, startOuting, tapScore, whenOnServer } from './kit/golfer.ts'
-import { noComplaints, openPhone, type Phone } from './kit/round.ts'
+import { chosenKey, fourBallAndPoints, openTab, startOuting, tapScore, whenOnServer } from './kit/golfer.ts'
+import { installPhone } from './kit/installed-phone.ts'
+import { noComplaints } from './kit/round.ts'
 import { startServer } from './kit/server.ts'
 
 const tappedUpTo = (holes: number): Tapped => ({
@@ -15,10 +16,14 @@ const tappedUpTo = (holes: number): Tapped => ({
   card: Object.fromEntries(fourPlayers.map(({ name, strokes }) => [name, strokes.slice(0, holes)])),
 })
 
-async function scoreHoles({ page }: Phone, holes: readonly number[]): Promise<void> {
-  for (const hole of holes) {
-    await goToHole(page, hole)
+/** Nine holes for all four, from the hole that the page is on. */
+async function scoreNine(page: Page, from: 1 | 10): Promise<void> {
+  for (let hole = from; hole < from + 9; hole++) {
+    await expect(page.getByRole('heading', { name: `Hole ${hole}`, exact: true })).toBeVisible()
     for (const { name, strokes } of fourPlayers) await tapScore(page, name, strokes[hole - 1] ?? 0)
+    if (hole % 9 === 0) return
+    await page.getByRole('button', { name: 'Next hole' }).click()
+    if (hole % 3 === 0) await page.getByRole('button', { name: `To hole ${hole + 1}` }).click()
   }
 }
 
@@ -28,20 +33,17 @@ async function photographed(page: Page): Promise<Buffer[]> {
   return picturesOfCodes(page.getByRole('region', { name: 'No signal? Hand over' }))
 }
 
-test('with no signal a phone hands over to another by codes, and both go on when a server is met', async ({
-  browser,
-}) => {
+test('installed once and started again with no network: one phone scores nine holes, hands over by codes, the other scores nine', async () => {
   const server = await startServer()
-  const alder = await openPhone(browser, 'Alder', { hasOutages: true })
-  const birch = await openPhone(browser, 'Birch', { hasOutages: true })
-  for (const { page } of [alder, birch]) {
-    await page.goto(server.url)
-    await page.evaluate(() => navigator.serviceWorker.ready.then(() => null))
-  }
+  const phones = [await installPhone('Alder', server.url), await installPhone('Birch', server.url)] as const
   await server.kill()
-  for (const { page } of [alder, birch]) await page.reload()
+  for (const phone of phones) {
+    await phone.restart()
+    await phone.now().page.goto(server.url)
+  }
+  const [alder, birch] = [phones[0].now(), phones[1].now()]
   await startOuting(alder.page, fourBallAndPoints)
-  await scoreHoles(alder, [1, 2])
+  await scoreNine(alder.page, 1)
 
   const pictures = await photographed(alder.page)
   expect(pictures.length).toBeGreaterThan(1)
@@ -51,22 +53,24 @@ test('with no signal a phone hands over to another by codes, and both go on when
   await choosePictures(birch.page, [first])
   await expect(birch.page.getByRole('status').filter({ hasText: `1 of ${pictures.length} read` })).toBeVisible()
   await choosePictures(birch.page, rest)
-  await expect(birch.page.getByRole('heading', { name: 'Alder' })).toBeVisible()
-  await goToHole(birch.page, 2)
-  for (const { name, strokes } of fourPlayers) await expect(chosenKey(birch.page, name, strokes[1] ?? 0)).toBeVisible()
-  await scoreHoles(birch, [3])
-  await boardAgrees(birch.page, tappedUpTo(3))
+  await scoreNine(birch.page, 10)
+  await boardAgrees(birch.page, tappedUpTo(18))
 
   // Back again, by the same way, to the phone that began.
   const back = await photographed(birch.page)
   await alder.page.goto(`${server.url}/#/`)
   await choosePictures(alder.page, back)
-  await boardAgrees(alder.page, tappedUpTo(3))
-  await scoreHoles(alder, [4])
+  await expect(chosenKey(alder.page, 'Rowan', fourPlayers[3]?.strokes[17] ?? 0)).toBeVisible()
 
   await server.start()
-  for (const { page } of [alder, birch]) await whenOnServer(page)
-  for (const { page } of [alder, birch]) await boardAgrees(page, tappedUpTo(4))
+  for (const { page } of [alder, birch]) {
+    await whenOnServer(page)
+    await boardAgrees(page, tappedUpTo(18))
+    const settled = await settleDownload(page, 'whole')
+    settleAgrees(settled, tappedUpTo(18))
+    await boardTellsSettled(page, settled)
+  }
   noComplaints([alder, birch])
+  for (const phone of phones) await phone.close()
   await server.stop()
 })
