@@ -1,5 +1,6 @@
 import { useState } from 'react'
 import { holeKey } from '#core/card/score.ts'
+import { shotNote } from '#core/plan/shot-note.ts'
 import { must } from '#core/values/assert.ts'
 import type { BallId } from '#core/values/ids.ts'
 import { Bar } from '../parts/Bar.tsx'
@@ -15,18 +16,23 @@ import { Select } from '../parts/Select.tsx'
 import { Strip } from '../parts/Strip.tsx'
 import { stripOf, stripWords } from '../parts/strip-view.ts'
 import { Tick } from '../parts/Tick.tsx'
+import { ClubRow } from '../screens/bag/ClubList.tsx'
+import { NumberField } from '../screens/bag/NumberField.tsx'
 import { BallRow } from '../screens/hole/BallRow.tsx'
 import { HeldScores } from '../screens/hole/HeldScores.tsx'
 import { HoleHead } from '../screens/hole/HoleHead.tsx'
 import { MoreKeys } from '../screens/hole/MoreKeys.tsx'
+import { OutOfTheTrees } from '../screens/hole/own/OutOfTheTrees.tsx'
+import { Answer, ShotInHand } from '../screens/hole/own/ShotInHand.tsx'
 import { openGuard } from '../screens/hole/score-guard.ts'
 import { Count } from '../screens/hole/Ticks.tsx'
-import { sample } from './sample.ts'
+import { sample, samplePlan } from './sample.ts'
 
 const looks = ['day', 'night'] as const
 const at = { hole: 8, lap: 1 }
 const nothing = (): void => undefined
 const { outing, results } = sample()
+const plan = samplePlan()
 
 /** Every part with its states, by day and by night; of the development build alone, so its few words are no catalogue's. */
 export function PartsPage() {
@@ -40,6 +46,7 @@ export function PartsPage() {
           <HoleParts />
           <Controls />
           <Words />
+          <OwnPlan />
         </div>
       ))}
     </div>
@@ -185,6 +192,31 @@ function Words() {
       <FirstCorner />
       <SecondCorner />
       <Foot />
+    </section>
+  )
+}
+
+function OwnPlan() {
+  return (
+    <section className="stack">
+      <h2>One’s own plan</h2>
+      <ul className="private">
+        {plan.bag.clubs.map(({ club }) => (
+          <ClubRow key={club} plan={plan} club={club} />
+        ))}
+      </ul>
+      <NumberField label="Number" value={100} from={30} to={200} onNumber={nothing} hint="A hint" />
+      <div className="private stack">
+        <ShotInHand plan={plan} />
+      </div>
+      {[118, 150, 245].map(distance => (
+        <div key={distance} className="private shot-answer">
+          <Answer plan={plan} note={shotNote(plan, distance, 'front')} at={distance} />
+        </div>
+      ))}
+      <div className="private shot-answer">
+        <OutOfTheTrees plan={plan} />
+      </div>
     </section>
   )
 }

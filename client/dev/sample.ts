@@ -7,8 +7,12 @@ import { outingOf } from '#core/outing/outing-of.ts'
 import type { PlainOuting } from '#core/outing/plain-file.ts'
 import type { Results } from '#core/outing/results.ts'
 import { resultsOf } from '#core/outing/results-of.ts'
+import { bagOf } from '#core/plan/bag.ts'
+import type { Club } from '#core/plan/clubs.ts'
+import type { Plan } from '#core/plan/plan.ts'
 import type { BallId, DeviceId, GameId, GroupId, LogId, PlayerId } from '#core/values/ids.ts'
 import { isKnownValue } from '#shared/facts.ts'
+import { closedPlan } from '../state/plan-store.ts'
 
 const pars = [4, 5, 3, 4, 4, 3, 4, 5, 4, 4, 4, 3, 5, 4, 4, 3, 5, 4]
 const indexes = [7, 3, 15, 11, 1, 17, 5, 13, 9, 8, 4, 16, 12, 2, 10, 18, 6, 14]
@@ -71,4 +75,15 @@ export function sample(): Sample {
   const state = foldOps(emptyLog, [start, op('one', [eighthOfRowan(5)]), op('other', [eighthOfRowan(6)])])
   const outing = outingOf(state, isKnownValue)
   return { outing, results: resultsOf(outing) }
+}
+
+/** A bag of which three clubs have a number, in yards, with every habit on. */
+export function samplePlan(): Plan {
+  const said = new Map<Club, number | null>([
+    ['driver', 215],
+    ['hybrid-4', null],
+    ['iron-7', 145],
+    ['sand-wedge', 85],
+  ])
+  return { ...closedPlan.plan, said, bag: bagOf(said), favourite: 100 }
 }

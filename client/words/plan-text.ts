@@ -8,6 +8,8 @@ import { recoverySteps } from '#core/plan/recovery.ts'
 import type { Swing } from '#core/plan/swing.ts'
 import { say } from './say.ts'
 
+type LaidUp = Extract<LayUp, { kind: 'to-favourite' }>
+
 /** "7 iron (145)", "5 iron (about 166, estimated)". */
 export const clubText = ({ club, carry, isEstimated }: BagClub): string =>
   say(isEstimated ? 'club-estimated' : 'club-said', { club: clubName(club), n: carry })
@@ -78,18 +80,14 @@ export function sentencesOfLayUp(layUp: LayUp): readonly string[] {
       return [say('lay-up-far', { club: clubText(layUp.club), leaves: layUp.leaves })]
     case 'to-favourite': {
       const shot = say('lay-up-shot-line', { shot: layUp.shot, leaves: layUp.favourite })
-      return layUp.swing ? [shot, nearest(layUp.swing, layUp)] : [shot]
+      return layUp.swing ? [shot, swingOfLayUp(layUp.swing, layUp)] : [shot]
     }
   }
 }
 
-const nearest = (
-  swing: Swing,
-  { leaves, favourite }: { readonly leaves: number; readonly favourite: number },
-): string =>
-  leaves === favourite
-    ? say('lay-up-exact', { swing: swingText(swing) })
-    : say('lay-up-nearest', { swing: swingText(swing), leaves })
+/** The club for a lay-up, and what it leaves where that is another number. */
+export const swingOfLayUp = (swing: Swing, { leaves, favourite }: Pick<LaidUp, 'leaves' | 'favourite'>): string =>
+  leaves === favourite ? swingText(swing) : say('lay-up-nearest', { swing: swingText(swing), leaves })
 
 /** The routine from the trees, word after word. */
 export const recoveryText = (): string => recoverySteps.map(step => say(`trees-${step}`)).join(' ')

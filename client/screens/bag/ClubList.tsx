@@ -22,7 +22,7 @@ export function ClubList({ plan }: { readonly plan: Plan }) {
       <p className="quiet">{say('bag-carry-hint')}</p>
       {plan.said.size === 0 && <p className="quiet">{say('bag-proposed')}</p>}
       <p role="status">{stateOf(plan)}</p>
-      <ul className="club-rows private">
+      <ul className="private">
         {inBag.map(club => (
           <ClubRow key={club} plan={plan} club={club} />
         ))}
@@ -50,11 +50,15 @@ function stateOf({ said }: Plan): string {
   return numbers < said.size ? say('bag-rest-estimated') : ''
 }
 
-function ClubRow({ plan, club }: { readonly plan: Plan; readonly club: Club }) {
+/** A club with its carry, typed or estimated. */
+export function ClubRow({ plan, club }: { readonly plan: Plan; readonly club: Club }) {
   const found = plan.bag.clubs.find(each => each.club === club)
   return (
     <li className="club-row">
-      <span aria-hidden="true">{clubName(club)}</span>
+      <span>
+        <span aria-hidden="true">{clubName(club)}</span>
+        {found?.isEstimated && <span className="quiet">{say('bag-estimated', { n: found.carry })}</span>}
+      </span>
       <NumberField
         label={say('bag-carry-of', { club: clubName(club) })}
         hasLabel={false}
@@ -64,7 +68,6 @@ function ClubRow({ plan, club }: { readonly plan: Plan; readonly club: Club }) {
         canBeEmpty
         onNumber={carry => fire(actOnPlan('carry changed', current => clubPutIn(current, club, carry)))}
       />
-      <span className="quiet">{found?.isEstimated ? say('bag-estimated', { n: found.carry }) : ''}</span>
     </li>
   )
 }

@@ -1,7 +1,7 @@
 import type { Group, Outing } from '#core/outing/outing.ts'
-import type { BallId } from '#core/values/ids.ts'
 import { Choice } from '../../parts/Choice.tsx'
 import { say } from '../../words/say.ts'
+import { WhichIsMine } from './WhichIsMine.tsx'
 import type { Whose } from './whose-scores.ts'
 
 interface Props {
@@ -26,14 +26,7 @@ export function WhoseChoice({ whose, outing, group, onWhose }: Props) {
         options={options}
         onValue={mode => onWhose({ ...whose, mode: mode === 'mine' ? 'mine' : 'all' })}
       />
-      {whose.mode === 'mine' && (
-        <Choice
-          label={say('which-is-mine')}
-          value={whose.ball ?? ''}
-          options={group.balls.map(ball => ({ value: ball, text: outing.balls.get(ball)?.name ?? ball }))}
-          onValue={ball => onWhose({ ...whose, ball: ball as BallId })}
-        />
-      )}
+      {whose.mode === 'mine' && <WhichIsMine whose={whose} outing={outing} group={group} onWhose={onWhose} />}
     </div>
   )
 }

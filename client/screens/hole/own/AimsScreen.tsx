@@ -2,8 +2,7 @@ import { useState } from 'react'
 import { Redirect, useLocation } from 'wouter'
 import type { Outing } from '#core/outing/outing.ts'
 import type { LevelCard, Three } from '#core/outing/results.ts'
-import type { BallId, LogId } from '#core/values/ids.ts'
-import { Choice } from '../../../parts/Choice.tsx'
+import type { LogId } from '#core/values/ids.ts'
 import { Field } from '../../../parts/Field.tsx'
 import { threeWords } from '../../../parts/strip-view.ts'
 import { useOuting } from '../../../state/use-outing.ts'
@@ -12,6 +11,7 @@ import { say } from '../../../words/say.ts'
 import { OutingPage } from '../../outing/OutingPage.tsx'
 import { tabPath } from '../../paths.ts'
 import { groupShown, isWritten } from '../hole-view.ts'
+import { WhichIsMine } from '../WhichIsMine.tsx'
 import { useWhose } from '../whose-scores.ts'
 import { longestCue, proposedTargets, targetRange, withTarget } from './aims.ts'
 import { useAims } from './use-aims.ts'
@@ -32,12 +32,7 @@ export function AimsScreen() {
         <h1>{say('aims-title')}</h1>
         <p>{say('aims-what')}</p>
         <p className="quiet">{say('aims-private')}</p>
-        <Choice
-          label={say('which-is-mine')}
-          value={whose.ball ?? ''}
-          options={group.balls.map(ball => ({ value: ball, text: outing.balls.get(ball)?.name ?? ball }))}
-          onValue={value => setWhose({ ...whose, ball: value as BallId })}
-        />
+        <WhichIsMine whose={whose} outing={outing} group={group} onWhose={setWhose} />
         {level && <AimsOfBall key={level.ball} log={log} outing={outing} level={level} />}
       </div>
     </OutingPage>

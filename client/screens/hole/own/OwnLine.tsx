@@ -37,13 +37,13 @@ export function OwnLine({ log, outing, ball, at, isShut }: Props) {
   )
 }
 
-function TargetsLink({ log, outing, ball }: Pick<Props, 'log' | 'outing' | 'ball'>) {
+function TargetsLink({ log, outing, ball }: Omit<Props, 'at' | 'isShut'>) {
   const [aims] = useAims(log, ball)
   const isBegun = ball !== null && (outing.cards.get(ball)?.scores.size ?? 0) > 0
-  const state = say(aims === null ? (isBegun ? 'aims-none' : 'aims-set') : 'aims-open')
+  const short = say(aims === null && !isBegun ? 'aims-set' : 'aims-open')
   return (
-    <Link className="plain-link" href={aimsPath(log)} aria-label={say('aims-line', { state })}>
-      {say('plan-targets', { state })}
+    <Link className="plain-link" href={aimsPath(log)} aria-label={say('aims-line', { short })}>
+      {short}
     </Link>
   )
 }

@@ -5,6 +5,7 @@ import type { Outing } from '#core/outing/outing.ts'
 import type { Plan } from '#core/plan/plan.ts'
 import type { LogId } from '#core/values/ids.ts'
 import { fire } from '../../../parts/fire.ts'
+import { ownGroupOf } from '../../../state/own-group.ts'
 import { usePlan } from '../../../state/plan-store.ts'
 import { openPlan } from '../../../state/player-log.ts'
 import { useOuting } from '../../../state/use-outing.ts'
@@ -13,6 +14,8 @@ import { say } from '../../../words/say.ts'
 import { NowhereScreen } from '../../home/NowhereScreen.tsx'
 import { OutingPage } from '../../outing/OutingPage.tsx'
 import { aimsPath, bagPath, holePath } from '../../paths.ts'
+import { groupShown } from '../hole-view.ts'
+import { WhichIsMine } from '../WhichIsMine.tsx'
 import { useWhose } from '../whose-scores.ts'
 import { type HoleAhead, holeAhead, planOfHole } from './own-plan.ts'
 import { ShotInHand } from './ShotInHand.tsx'
@@ -22,11 +25,13 @@ export function PlanScreen({ at }: { readonly at: PlayedHole }) {
   const outing = useOuting(store => store.outing)
   const me = useOuting(store => store.me)
   const log = useOuting(store => store.log)
-  const [whose] = useWhose(log, outing, me)
+  const own = useOuting(ownGroupOf)
+  const [whose, setWhose] = useWhose(log, outing, me)
   const plan = usePlan(store => store.plan)
   useEffect(() => fire(openPlan()), [])
   if (!Number.isInteger(at.hole) || !Number.isInteger(at.lap)) return <NowhereScreen />
   if (!outing || !log) return null
+  const group = groupShown(outing, own)
   const ahead = holeAhead(outing, whose.ball, at, plan)
   return (
     <OutingPage tab="hole">
@@ -35,7 +40,11 @@ export function PlanScreen({ at }: { readonly at: PlayedHole }) {
           <h1>{say('plan-title')}</h1>
           <p className="quiet">{say('plan-private')}</p>
         </div>
-        <HoleSection at={at} ahead={ahead} plan={plan} />
+        {whose.ball === null && group ? (
+          <WhichIsMine whose={whose} outing={outing} group={group} onWhose={setWhose} />
+        ) : (
+          <HoleSection at={at} ahead={ahead} plan={plan} />
+        )}
         <ShotSection outing={outing} plan={plan} />
         <section className="section" aria-label={say('plan-habits')}>
           <h2>{say('plan-habits')}</h2>

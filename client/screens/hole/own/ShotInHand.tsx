@@ -4,7 +4,7 @@ import type { Plan } from '#core/plan/plan.ts'
 import { type ShotNote, shotNote } from '#core/plan/shot-note.ts'
 import { Choice } from '../../../parts/Choice.tsx'
 import { Field } from '../../../parts/Field.tsx'
-import { sentencesOfLayUp, swingText } from '../../../words/plan-text.ts'
+import { sentencesOfLayUp, swingOfLayUp, swingText } from '../../../words/plan-text.ts'
 import { say } from '../../../words/say.ts'
 import { OutOfTheTrees } from './OutOfTheTrees.tsx'
 
@@ -52,7 +52,8 @@ interface AnswerProps {
   readonly at: number
 }
 
-function Answer({ plan, note, at }: AnswerProps) {
+/** One answer: the figure or the word first, then why, then the club. */
+export function Answer({ plan, note, at }: AnswerProps) {
   if (note.kind === 'green') return <ToTheGreen plan={plan} approach={note.approach} />
   const { layUp } = note
   if (layUp?.kind !== 'to-favourite') {
@@ -66,10 +67,9 @@ function Answer({ plan, note, at }: AnswerProps) {
   return (
     <>
       <p className="own-figure">{say('lay-up-shot', { shot: layUp.shot })}</p>
-      <p>{say('shot-out', { n: at })}</p>
-      {sentencesOfLayUp(layUp).map(line => (
-        <p key={line}>{line}</p>
-      ))}
+      <p>{say('lay-up-leaves', { leaves: layUp.favourite })}</p>
+      {layUp.swing && <p>{swingOfLayUp(layUp.swing, layUp)}</p>}
+      <p className="quiet">{say('shot-out', { n: at })}</p>
     </>
   )
 }
