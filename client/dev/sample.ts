@@ -10,9 +10,10 @@ import { resultsOf } from '#core/outing/results-of.ts'
 import { bagOf } from '#core/plan/bag.ts'
 import type { Club } from '#core/plan/clubs.ts'
 import type { Plan } from '#core/plan/plan.ts'
+import { planOf } from '#core/plan/plan-of.ts'
 import type { BallId, DeviceId, GameId, GroupId, LogId, PlayerId } from '#core/values/ids.ts'
 import { isKnownValue } from '#shared/facts.ts'
-import { closedPlan } from '../state/plan-store.ts'
+import { isKnownPlayerValue } from '#shared/player-facts.ts'
 
 const pars = [4, 5, 3, 4, 4, 3, 4, 5, 4, 4, 4, 3, 5, 4, 4, 3, 5, 4]
 const indexes = [7, 3, 15, 11, 1, 17, 5, 13, 9, 8, 4, 16, 12, 2, 10, 18, 6, 14]
@@ -85,5 +86,5 @@ export function samplePlan(): Plan {
     ['iron-7', 145],
     ['sand-wedge', 85],
   ])
-  return { ...closedPlan.plan, said, bag: bagOf(said), favourite: 100 }
+  return { ...planOf(emptyLog, isKnownPlayerValue), said, bag: bagOf(said), favourite: 100 }
 }

@@ -1,3 +1,4 @@
+import { emptyLog } from '#core/log/fold.ts'
 import { opIdOf } from '#core/log/op.ts'
 import { undoOf } from '#core/log/undo.ts'
 import { factsReplacing, type NewFact } from '#core/outing/acts.ts'
@@ -18,6 +19,9 @@ import { openTabs, type Tabs } from './tabs.ts'
 
 /** A database of its own: nothing that lists, sends, hands over or exports outings can come upon it. */
 const playerStore = createIdbStore('six-threes-player')
+
+/** Of a player who has said nothing yet. */
+const emptyPlan = planOf(emptyLog, isKnownPlayerValue)
 
 let keeper: Keeper | null = null
 let tabs: Tabs | null = null
@@ -47,7 +51,7 @@ async function readPlan(): Promise<void> {
   const stored = await storedLog().catch(() => undefined)
   if (keeper) return
   if (stored) hold(stored, true)
-  else planStore.setState({ phase: stored === null ? 'open' : 'no storage' })
+  else planStore.setState({ phase: stored === null ? 'open' : 'no storage', plan: emptyPlan })
 }
 
 /** The player's log on this phone; null where it has none. It rejects where the storage does not answer. */

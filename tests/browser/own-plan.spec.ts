@@ -1,4 +1,4 @@
-import { readFileSync } from 'node:fs'
+import { readdirSync, readFileSync } from 'node:fs'
 import { expect, type Page, test } from '@playwright/test'
 import { plainWith } from '../kit/plain-outing.ts'
 import { seriousFaults } from './kit/axe.ts'
@@ -121,8 +121,10 @@ test('a bag in a few figures, a lay-up said before the hole, one answer for the 
       await page.getByRole('link', { name: `Download the outing file, ${form}` }).click()
       expect(readFileSync(await (await downloading).path(), 'utf8')).not.toMatch(own)
     }
-    expect(readFileSync(`${server.dataDir}/six-threes.db-wal`, 'latin1')).toContain('Autumn Day')
-    expect(readFileSync(`${server.dataDir}/six-threes.db-wal`, 'latin1')).not.toMatch(own)
+    const files = readdirSync(server.dataDir).filter(name => name.startsWith('six-threes.db'))
+    const stored = files.map(name => readFileSync(`${server.dataDir}/${name}`, 'latin1')).join('')
+    expect(stored).toContain('Autumn Day')
+    expect(stored).not.toMatch(own)
   })
   noComplaints([phone])
   await server.stop()

@@ -1,6 +1,7 @@
 import { useEffect } from 'react'
 import { Link } from 'wouter'
 import { favouriteChosen, unitChosen } from '#core/plan/acts.ts'
+import type { Plan } from '#core/plan/plan.ts'
 import { lengthUnits } from '#core/values/length.ts'
 import { Choice } from '../../parts/Choice.tsx'
 import { fire } from '../../parts/fire.ts'
@@ -15,9 +16,9 @@ import { NumberField } from './NumberField.tsx'
 
 /** The player's bag, lay-up number and habits. `back` is the plan that the player came from; the outings without one. */
 export function BagScreen({ back = null }: { readonly back?: string | null }) {
-  const phase = usePlan(store => store.phase)
+  const { phase, plan } = usePlan(store => store)
   useEffect(() => fire(openPlan()), [])
-  if (phase === 'closed') return <Loading />
+  if (!plan) return <Loading />
   return (
     <div className="page">
       <main>
@@ -25,7 +26,7 @@ export function BagScreen({ back = null }: { readonly back?: string | null }) {
           <h1>{say('bag-title')}</h1>
           <p className="quiet">{say('bag-what')}</p>
         </div>
-        {phase === 'open' ? <Bag /> : <NoStorage />}
+        {phase === 'open' ? <Bag plan={plan} /> : <NoStorage />}
         <Link className="button" href={back ?? paths.home}>
           {say(back === null ? 'to-home' : 'bag-to-plan')}
         </Link>
@@ -37,8 +38,7 @@ export function BagScreen({ back = null }: { readonly back?: string | null }) {
   )
 }
 
-function Bag() {
-  const plan = usePlan(store => store.plan)
+function Bag({ plan }: { readonly plan: Plan }) {
   const undoable = usePlan(store => store.undoable)
   return (
     <>

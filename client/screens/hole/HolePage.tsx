@@ -51,7 +51,7 @@ interface Props {
 /** One hole: the strip on top, a row a player, the next hole at the bottom. */
 export function HolePage({ log, outing, results, group, at }: Props) {
   const me = useOuting(store => store.me)
-  const hasThrees = usePlan(store => store.plan.habits['six-threes'])
+  const hasThrees = usePlan(store => store.plan?.habits['six-threes'] ?? true)
   const [whose, setWhose] = useWhose(log, outing, me)
   const scored = ballsScored(group, whose)
   const shown = whose.ball ?? group.balls[0]

@@ -26,13 +26,13 @@ interface Props {
 export function OwnLine({ log, outing, ball, at, isShut }: Props) {
   const plan = usePlan(store => store.plan)
   useEffect(() => fire(openPlan()), [])
-  const found = isShut ? null : planOfHole(plan, holeAhead(outing, ball, at, plan))
+  const found = isShut || !plan ? null : planOfHole(plan, holeAhead(outing, ball, at, plan))
   return (
     <div className="private-line">
       <Link className="plain-link" href={planPath(log, at)}>
         {(found && lineOfHole(found)) ?? say('plan-title')}
       </Link>
-      {plan.habits['six-threes'] && <TargetsLink log={log} outing={outing} ball={ball} />}
+      {plan?.habits['six-threes'] && <TargetsLink log={log} outing={outing} ball={ball} />}
     </div>
   )
 }

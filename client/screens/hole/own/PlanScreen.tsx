@@ -5,6 +5,7 @@ import type { Outing } from '#core/outing/outing.ts'
 import type { Plan } from '#core/plan/plan.ts'
 import type { LogId } from '#core/values/ids.ts'
 import { fire } from '../../../parts/fire.ts'
+import { Loading } from '../../../parts/Loading.tsx'
 import { ownGroupOf } from '../../../state/own-group.ts'
 import { usePlan } from '../../../state/plan-store.ts'
 import { openPlan } from '../../../state/player-log.ts'
@@ -31,6 +32,7 @@ export function PlanScreen({ at }: { readonly at: PlayedHole }) {
   useEffect(() => fire(openPlan()), [])
   if (!Number.isInteger(at.hole) || !Number.isInteger(at.lap)) return <NowhereScreen />
   if (!outing || !log) return null
+  if (!plan) return <Loading />
   const group = groupShown(outing, own)
   const ahead = holeAhead(outing, whose.ball, at, plan)
   return (
