@@ -121,6 +121,8 @@ export const factSchemas = {
   gameHandicapShares: proves<FactValues['gameHandicapShares']>()(gameMethods.handicapShares),
   gameMixedTees: proves<FactValues['gameMixedTees']>()(gameMethods.mixedTees),
   gameCountingBalls: proves<FactValues['gameCountingBalls']>()(gameMethods.countingBalls),
+  gameShortTeam: proves<FactValues['gameShortTeam']>()(gameMethods.shortTeam),
+  gameDrawnCard: proves<FactValues['gameDrawnCard']>()(gameMethods.drawnCard),
   gameMaximumScore: proves<FactValues['gameMaximumScore']>()(gameMethods.maximumScore),
   gameSkins: proves<FactValues['gameSkins']>()(gameMethods.skins),
   gameSkinsLeft: proves<FactValues['gameSkinsLeft']>()(gameMethods.skinsLeft),

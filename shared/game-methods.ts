@@ -8,12 +8,14 @@ import {
   tieEnds,
   tieSchemes,
 } from '#core/formats/game-methods.ts'
+import { shortTeamMethods } from '#core/formats/short-team.ts'
 import { skinsLeftMethods, skinsMethods } from '#core/formats/skins.ts'
 import { courseHandicapMethods, halfIndexMethods } from '#core/handicap/course-handicap.ts'
 import { foursomesMatchMethods } from '#core/handicap/foursomes-match-strokes.ts'
 import { matchStrokesMethods } from '#core/handicap/match-strokes.ts'
 import { allowanceRoundings } from '#core/handicap/playing-handicap.ts'
-import { wholeFrom } from './atoms.ts'
+import type { BallId } from '#core/values/ids.ts'
+import { idOf, wholeFrom } from './atoms.ts'
 import { limits } from './limits.ts'
 import { proves } from './proof.ts'
 
@@ -46,6 +48,8 @@ export const gameMethods = {
   handicapShares: proves<Value<'handicapShares'>>()(z.array(shares).check(z.minLength(1), z.maxLength(3))),
   mixedTees: proves<Value<'mixedTees'>>()(z.enum(mixedTeesMethods)),
   countingBalls: proves<Value<'countingBalls'>>()(z.array(wholeFrom(1, 9)).check(z.minLength(1), z.maxLength(18))),
+  shortTeam: proves<Value<'shortTeam'>>()(z.enum(shortTeamMethods)),
+  drawnCard: proves<Value<'drawnCard'>>()(idOf<BallId>()),
   maximumScore: proves<Value<'maximumScore'>>()(maximumScore),
   skins: proves<Value<'skins'>>()(z.enum(skinsMethods)),
   skinsLeft: proves<Value<'skinsLeft'>>()(z.enum(skinsLeftMethods)),

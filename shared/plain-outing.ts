@@ -89,6 +89,8 @@ const game = z.strictObject({
   handicapShares: setting(gameMethods.handicapShares),
   mixedTees: setting(gameMethods.mixedTees),
   countingBalls: setting(gameMethods.countingBalls),
+  shortTeam: setting(gameMethods.shortTeam),
+  drawnCard: setting(gameMethods.drawnCard),
   maximumScore: setting(gameMethods.maximumScore),
   skins: setting(gameMethods.skins),
   skinsLeft: setting(gameMethods.skinsLeft),

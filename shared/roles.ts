@@ -52,6 +52,8 @@ export const rolesTable: Readonly<Record<FactKind | PlayerFactKind, Row>> = {
   gameHandicapShares: groupAndDesk,
   gameMixedTees: groupAndDesk,
   gameCountingBalls: groupAndDesk,
+  gameShortTeam: groupAndDesk,
+  gameDrawnCard: groupAndDesk,
   gameMaximumScore: groupAndDesk,
   gameSkins: groupAndDesk,
   gameSkinsLeft: groupAndDesk,

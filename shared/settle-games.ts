@@ -42,6 +42,8 @@ const gameHead = {
     handicapShares: z.nullable(gameMethods.handicapShares),
     mixedTees: z.nullable(gameMethods.mixedTees),
     countingBalls: z.nullable(gameMethods.countingBalls),
+    shortTeam: z.nullable(gameMethods.shortTeam),
+    drawnCard: z.nullable(gameMethods.drawnCard),
     maximumScore: z.nullable(gameMethods.maximumScore),
     skins: z.nullable(gameMethods.skins),
     skinsLeft: z.nullable(gameMethods.skinsLeft),
@@ -76,6 +78,8 @@ const line = z.strictObject({
   penalty: whole,
   withdrawn: withReason,
   disqualified: withReason,
+  ghost: z.nullable(whole),
+  drawnCard: z.nullable(text),
   drives: z.array(z.strictObject({ ball: text, player: text, count: whole })),
   holes: z.array(
     z.extend(hole, {

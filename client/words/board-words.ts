@@ -45,6 +45,8 @@ export const boardWords = {
   'board-withdrawn': trade('withdrawn'),
   'board-disqualified': trade('disqualified'),
   'board-penalty': own('penalty {n}'),
+  'board-ghost': own('with a ghost off {n}'),
+  'board-drawn': own('with the card of {player}, drawn'),
   'board-drives': own('drives: {drives}'),
   'drives-of': own('{player} {n}'),
   'note-code-picked-up': own('{player} picked up'),

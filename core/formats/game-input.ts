@@ -8,6 +8,7 @@ import type { GameMethods } from './game-methods.ts'
 import type { BallStrokes, GameGap, GameResult } from './game-result.ts'
 import type { Happenings } from './happenings.ts'
 import type { BallRule, Measure } from './parts.ts'
+import type { Ghost } from './short-team.ts'
 
 /** A hole of a ball's order of play, from its tee. */
 export interface InputHole {
@@ -68,6 +69,8 @@ export interface SoundGame {
   readonly teePar: ReadonlyMap<BallId, ReadonlyMap<HoleKey, number>>
   readonly methods: GameMethods
   readonly happenings: Happenings
+  /** Of sides that are one ball short, by the very list of their balls. */
+  readonly ghosts: ReadonlyMap<readonly BallId[], Ghost>
   /** Balls whose sides are left out, and why. */
   readonly gaps: readonly GameGap[]
 }

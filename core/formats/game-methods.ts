@@ -3,7 +3,9 @@ import type { CourseHandicapMethod, HalfIndexMethod } from '#core/handicap/cours
 import type { FoursomesMatchMethod } from '#core/handicap/foursomes-match-strokes.ts'
 import type { MatchStrokesMethod } from '#core/handicap/match-strokes.ts'
 import type { AllowanceRounding } from '#core/handicap/playing-handicap.ts'
+import type { BallId } from '#core/values/ids.ts'
 import type { MaximumScore } from './maximum-score.ts'
+import type { ShortTeamMethod } from './short-team.ts'
 import type { SkinsLeftMethod, SkinsMethod } from './skins.ts'
 
 /** How new matches open inside a part: never, when a side asks, or by themselves when the newest is two down. */
@@ -44,6 +46,10 @@ export interface GameMethods {
   readonly mixedTees: MixedTeesMethod | null
   /** How many balls of a side count, hole by hole in order of play and then again from the first: [2], [1, 2, 3]. */
   readonly countingBalls: readonly number[] | null
+  /** Null in a game stored before there was a choice: the balls there are count, as they did then. */
+  readonly shortTeam: ShortTeamMethod | null
+  /** The ball whose card was drawn for short teams; null until one is. */
+  readonly drawnCard: BallId | null
   readonly maximumScore: MaximumScore | null
   readonly skins: SkinsMethod | null
   /** Null in a game stored before there was a choice: what is left is nobody's, as it was then. */
@@ -65,6 +71,8 @@ export const noMethods: GameMethods = {
   handicapShares: null,
   mixedTees: null,
   countingBalls: null,
+  shortTeam: null,
+  drawnCard: null,
   maximumScore: null,
   skins: null,
   skinsLeft: null,

@@ -1,5 +1,6 @@
 import type { Card } from '#core/card/card.ts'
 import type { HoleKey } from '#core/card/score.ts'
+import { bestBalls } from '#core/formats/ball-rules/best-balls.ts'
 import { must } from '#core/values/assert.ts'
 import { fraction } from '#core/values/fraction.ts'
 import type { BallId } from '#core/values/ids.ts'
@@ -17,6 +18,7 @@ import {
   strokeMethodsOf,
   strokesGiven,
 } from './game-strokes.ts'
+import { ballsThere, type Ghost, type GhostPart, ghostOf, isShort } from './short-team.ts'
 import { formatTable } from './table.ts'
 import { type TeePars, teeParsOf } from './tee-par-strokes.ts'
 
@@ -69,6 +71,7 @@ export function prepareGame(input: GameInput): PreparedGame {
     teePar: row.measure.isNet ? teeParByHole(strokes, teePars) : new Map(),
     methods,
     happenings,
+    ghosts: ghostsOf(input, row, sides, balls, teePars),
     gaps: ballGaps,
   }
   return { kind: 'sound', sound, contest: row.contest }
@@ -126,6 +129,34 @@ function strokesOf(
     [...balls].map(([ball, { order }], place) => {
       const handicap = must(handicaps[place], 'one a ball')
       return [ball, ballStrokes(handicap, playing[place] ?? 0, strokes[place] ?? 0, added[place] ?? 0, order)]
+    }),
+  )
+}
+
+/** The ghosts of the sides that are short, where the game has them. */
+function ghostsOf(
+  input: GameInput,
+  row: FormatRow,
+  sides: readonly (readonly BallId[])[],
+  balls: ReadonlyMap<BallId, SoundBall>,
+  teePars: TeePars,
+): Map<readonly BallId[], Ghost> {
+  const { methods, happenings } = input
+  const method = methods.shortTeam
+  if (method === null || row.ballRule !== bestBalls) return new Map()
+  const short = sides.filter(side => isShort(happenings, sides, side))
+  return new Map(
+    short.flatMap(side => {
+      const parts = ballsThere(happenings, side).map((id): [BallId, GhostPart] => [
+        id,
+        {
+          handicap: knownHandicap(input, row, id, 'own'),
+          added: happenings.netOff.has(id) ? 0 : teePars.addition(id),
+          ball: must(balls.get(id), 'the ball is there'),
+        },
+      ])
+      const ghost = ghostOf(new Map(parts), method, strokeMethodsOf(methods, row.sides.players.min))
+      return ghost === null ? [] : [[side, ghost] as const]
     }),
   )
 }

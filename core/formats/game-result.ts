@@ -101,6 +101,10 @@ export interface TotalLine {
   readonly withdrawn: { readonly reason: string | null } | null
   /** The side, from this game. */
   readonly disqualified: { readonly reason: string | null } | null
+  /** What the ghost of a short team plays off; null where it has none. */
+  readonly ghost: number | null
+  /** The ball whose card was drawn for a short team. */
+  readonly drawnCard: BallId | null
   /** Of the balls for which somebody noted whose drive was used. */
   readonly drives: readonly DrivesUsed[]
   /** From 1; equal lines share it. Null for no return, a side disqualified and before a hole is played. */

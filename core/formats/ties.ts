@@ -89,6 +89,8 @@ function placed(lines: readonly TotalLine[], decidedBy: readonly (string | null)
 function methodOf({ measure }: SoundGame, { method }: TieTerms, lines: readonly TotalLine[]): CountbackMethod {
   if (measure.unit !== 'strokes') return 'points'
   if (!measure.isNet) return 'gross'
+  // The strokes of a ghost or of a card drawn are no ball's of the side.
+  if (lines.some(({ ghost, drawnCard }) => ghost !== null || drawnCard !== null)) return 'strokes-as-they-fall'
   const isShared = method === 'share-of-handicap' && lines.every(({ side }) => side.length === 1)
   return method === 'gross' || isShared ? method : 'strokes-as-they-fall'
 }

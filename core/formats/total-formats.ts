@@ -76,6 +76,7 @@ const bestOfTeam = {
   allowance: bestOfFour,
   settings: [...handicapSettings, 'countingBalls'],
 } as const
+const teamOfTwo = { countingBalls: [2], shortTeam: 'those-there' } as const
 const ofTwo = {
   ballRule: allBalls,
   sides: sidesOf(exactly(2)),
@@ -164,9 +165,9 @@ export const totalFormats = {
   'chapman-stroke-play': { ...chapman, ...strokesOfNet, proposes: countbackBy('share-of-handicap') },
   'chapman-stableford': { ...chapman, ...pointsOfNet, proposes: byPoints },
   'scramble-stroke-play': { ...scramble, ...strokesOfNet, proposes: countbackBy('share-of-handicap') },
-  'best-balls-stroke-play': { ...bestOfTeam, ...strokesOfNet, proposes: { countingBalls: [2], ...asTheyFall } },
-  'best-balls-stableford': { ...bestOfTeam, ...pointsOfNet, proposes: { countingBalls: [2], ...byPoints } },
-  waltz: { ...bestOfTeam, ...pointsOfNet, proposes: { countingBalls: [1, 2, 3], ...byPoints } },
+  'best-balls-stroke-play': { ...bestOfTeam, ...strokesOfNet, proposes: { ...teamOfTwo, ...asTheyFall } },
+  'best-balls-stableford': { ...bestOfTeam, ...pointsOfNet, proposes: { ...teamOfTwo, ...byPoints } },
+  waltz: { ...bestOfTeam, ...pointsOfNet, proposes: { ...teamOfTwo, countingBalls: [1, 2, 3], ...byPoints } },
   'total-of-two-stroke-play': { ...ofTwo, ...strokesOfNet, proposes: asTheyFall },
   'total-of-two-stableford': { ...ofTwo, ...pointsOfNet, proposes: byPoints },
 } as const satisfies Partial<Record<FormatName, FormatRow>>

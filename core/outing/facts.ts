@@ -140,6 +140,8 @@ export interface FactValues {
   readonly gameHandicapShares: NonNullable<GameMethods['handicapShares']>
   readonly gameMixedTees: NonNullable<GameMethods['mixedTees']>
   readonly gameCountingBalls: NonNullable<GameMethods['countingBalls']>
+  readonly gameShortTeam: NonNullable<GameMethods['shortTeam']>
+  readonly gameDrawnCard: BallId
   readonly gameMaximumScore: NonNullable<GameMethods['maximumScore']>
   readonly gameSkins: NonNullable<GameMethods['skins']>
   readonly gameSkinsLeft: NonNullable<GameMethods['skinsLeft']>

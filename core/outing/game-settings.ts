@@ -18,6 +18,8 @@ export const factOfMethod = {
   handicapShares: 'gameHandicapShares',
   mixedTees: 'gameMixedTees',
   countingBalls: 'gameCountingBalls',
+  shortTeam: 'gameShortTeam',
+  drawnCard: 'gameDrawnCard',
   maximumScore: 'gameMaximumScore',
   skins: 'gameSkins',
   skinsLeft: 'gameSkinsLeft',

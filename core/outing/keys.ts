@@ -34,6 +34,8 @@ export const keyPatterns: Readonly<Record<FactKind, readonly string[]>> = {
   gameHandicapShares: ['game/:game/handicap-shares', 'g/:group/game/:game/handicap-shares'],
   gameMixedTees: ['game/:game/mixed-tees', 'g/:group/game/:game/mixed-tees'],
   gameCountingBalls: ['game/:game/counting-balls', 'g/:group/game/:game/counting-balls'],
+  gameShortTeam: ['game/:game/short-team', 'g/:group/game/:game/short-team'],
+  gameDrawnCard: ['game/:game/drawn-card', 'g/:group/game/:game/drawn-card'],
   gameMaximumScore: ['game/:game/maximum-score', 'g/:group/game/:game/maximum-score'],
   gameSkins: ['game/:game/skins', 'g/:group/game/:game/skins'],
   gameSkinsLeft: ['game/:game/skins-left', 'g/:group/game/:game/skins-left'],

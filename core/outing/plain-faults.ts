@@ -161,6 +161,9 @@ function faultsOfGames(file: PlainOuting, { balls, groups, games }: Names): Plai
         ? [{ path: `games[${at}].${end}[0]`, code: 'no such hole' as const }]
         : [],
     ),
+    ...(game.drawnCard && !balls.has(game.drawnCard)
+      ? [{ path: `games[${at}].drawnCard`, code: 'unknown ball' as const }]
+      : []),
     ...game.sides.flatMap((side, row) =>
       faultsAt(
         side,

@@ -113,6 +113,8 @@ export interface PlainGame {
   readonly handicapShares?: Named<'handicapShares'>
   readonly mixedTees?: Named<'mixedTees'>
   readonly countingBalls?: Named<'countingBalls'>
+  readonly shortTeam?: Named<'shortTeam'>
+  readonly drawnCard?: Named<'drawnCard'>
   readonly maximumScore?: Named<'maximumScore'>
   readonly skins?: Named<'skins'>
   readonly skinsLeft?: Named<'skinsLeft'>

@@ -40,7 +40,7 @@ export function plainOf(outing: Outing): PlainOuting | null {
     balls: [...outing.balls.values()].map(({ id, players }) => ({ id, players })),
     groups: [...outing.groups.values()].map(plainGroup),
     ...movedOf(outing, holes.length),
-    games: outing.games.flatMap(plainGame),
+    games: outing.games.flatMap(game => plainGame(outing, game)),
     ...(outing.namedMain === null ? {} : { main: plainGameId(outing.namedMain) }),
     scores: [...outing.cards].flatMap(([ball, card]) => scoresOf(outing, holes.length, ball, card)),
     closed: [...outing.cards].filter(([, card]) => card.isClosed).map(([ball]) => ball),
@@ -115,7 +115,7 @@ function movedOf({ balls, groups }: Outing, last: number): Pick<PlainOuting, 'mo
   return known.length === 0 ? {} : { moved: known }
 }
 
-function plainGame(game: Game): PlainGame[] {
+function plainGame(outing: Outing, game: Game): PlainGame[] {
   if (game.format === null || game.sides === null) return []
   const plain: PlainGame = {
     id: plainGameId(game.id),
@@ -124,7 +124,10 @@ function plainGame(game: Game): PlainGame[] {
     ...(game.group === null ? {} : { group: game.group }),
     ...(game.holes?.from ? { from: game.holes.from } : {}),
     ...(game.holes?.to ? { to: game.holes.to } : {}),
-    ...namedMethods(game.format, game.methods),
+    ...namedMethods(game.format, {
+      ...game.methods,
+      drawnCard: game.methods.drawnCard && outing.balls.has(game.methods.drawnCard) ? game.methods.drawnCard : null,
+    }),
   }
   return [plain]
 }

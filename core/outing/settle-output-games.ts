@@ -81,6 +81,10 @@ export interface SettledLine {
   readonly penalty: number
   readonly withdrawn: TotalLine['withdrawn']
   readonly disqualified: TotalLine['disqualified']
+  /** What the ghost of a short team plays off. */
+  readonly ghost: number | null
+  /** The ball whose card was drawn for a short team. */
+  readonly drawnCard: string | null
   readonly drives: readonly { readonly ball: string; readonly player: string; readonly count: number }[]
   /** `notes`: why the hole counts as it does. */
   readonly holes: readonly (SettledHole & SettledSideHole & { readonly notes: readonly SettledNote[] })[]

@@ -75,6 +75,8 @@ const headOf = (game: Game): SettledGameHead => ({
     handicapShares: game.methods.handicapShares,
     mixedTees: game.methods.mixedTees,
     countingBalls: game.methods.countingBalls,
+    shortTeam: game.methods.shortTeam,
+    drawnCard: game.methods.drawnCard,
     maximumScore: game.methods.maximumScore,
     skins: game.methods.skins,
     skinsLeft: game.methods.skinsLeft,
@@ -116,6 +118,8 @@ const settledLine = (outing: Outing, line: TotalLine): SettledLine => ({
   penalty: line.penalty,
   withdrawn: line.withdrawn,
   disqualified: line.disqualified,
+  ghost: line.ghost,
+  drawnCard: line.drawnCard,
   drives: line.drives,
   holes: [...line.byHole].map(([key, side]) => ({
     ...settledHole(key),

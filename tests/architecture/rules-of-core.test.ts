@@ -6,6 +6,7 @@ import { settingsOf } from '#client/screens/games/format-settings.ts'
 import { countbackHoles } from '#core/card/countback.ts'
 import { formatNames } from '#core/formats/format-names.ts'
 import { type GameSetting, mixedTeesMethods, pressMethods, tieSchemes } from '#core/formats/game-methods.ts'
+import { shortTeamMethods } from '#core/formats/short-team.ts'
 import { skinsLeftMethods, skinsMethods } from '#core/formats/skins.ts'
 import { notPlayedMethods } from '#core/handicap/adjusted-gross.ts'
 import { fieldSizeMethods } from '#core/handicap/allowance.ts'
@@ -49,6 +50,7 @@ const methods = {
   mixedTees: mixedTeesMethods,
   skins: skinsMethods,
   skinsLeft: skinsLeftMethods,
+  shortTeam: shortTeamMethods,
   presses: pressMethods,
 } as const satisfies Partial<Record<GameSetting, readonly string[]>>
 

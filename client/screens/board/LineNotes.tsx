@@ -13,7 +13,7 @@ export function LineNotes({ outing, lines }: { readonly outing: Outing; readonly
 
 export function lineNotes(
   outing: Outing,
-  { side, notes, penalty, drives, withdrawn, disqualified }: TotalLine,
+  { side, notes, penalty, ghost, drawnCard, drives, withdrawn, disqualified }: TotalLine,
 ): string[] {
   const name = sideName(outing, side)
   const ofHoles = [...notes].flatMap(([key, all]) => {
@@ -32,6 +32,8 @@ export function lineNotes(
     ...(withdrawn?.reason ? [`${name}: ${say('board-withdrawn')}, ${withdrawn.reason}`] : []),
     ...(disqualified?.reason ? [`${name}: ${say('board-disqualified')}, ${disqualified.reason}`] : []),
     ...(penalty === 0 ? [] : [`${name}: ${say('board-penalty', { n: penalty })}`]),
+    ...(ghost === null ? [] : [`${name}: ${say('board-ghost', { n: ghost < 0 ? `+${-ghost}` : ghost })}`]),
+    ...(drawnCard === null ? [] : [`${name}: ${say('board-drawn', { player: sideName(outing, [drawnCard]) })}`]),
     ...(used.length === 0 ? [] : [`${name}: ${say('board-drives', { drives: formatList(used) })}`]),
     ...ofHoles,
   ]

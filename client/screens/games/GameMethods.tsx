@@ -13,6 +13,7 @@ import type { GameFieldsProps } from './GameFields.tsx'
 import { recommendedPercent } from './game-draft.ts'
 import { MaximumFields } from './MaximumFields.tsx'
 import { OneOf } from './OneOf.tsx'
+import { ShortTeamFields } from './ShortTeamFields.tsx'
 import { TieFields } from './TieFields.tsx'
 
 /** Asked before the details. */
@@ -129,6 +130,10 @@ function Method({ setting, ...props }: MethodProps) {
           onValue={skinsLeft => change({ skinsLeft })}
         />
       )
+    case 'shortTeam':
+      return <ShortTeamFields game={game} format={format} balls={props.balls} onChange={onChange} />
+    case 'drawnCard':
+      return null
     case 'presses':
       return (
         <OneOf

@@ -91,5 +91,7 @@ const idAgain = (ball: Ball, drafts: readonly BallDraft[], newIds: NewIds): Ball
 
 const withBalls = (game: Game, newBall: ReadonlyMap<BallId, BallId>): Game => ({
   ...game,
+  // Another day has another draw.
+  methods: { ...game.methods, drawnCard: null },
   sides: game.sides?.map(side => side.flatMap(id => newBall.get(id) ?? [])) ?? null,
 })

@@ -5,6 +5,7 @@ import type { Contest, Earlier, InputHole, SoundGame } from '#core/formats/game-
 import type { DrivesUsed, GameResult, HoleNote, SideHole, TotalLine } from '#core/formats/game-result.ts'
 import { placeLines, type UnplacedLine } from '#core/formats/places.ts'
 import { penaltyOnRound } from '#core/formats/round-penalty.ts'
+import { drawnFor, guestsOn } from '#core/formats/short-team.ts'
 import { countOn, isOutOfPlay, isUnsettled, isWritten } from '#core/formats/side-hole.ts'
 import { splitTies } from '#core/formats/ties.ts'
 import type { BallId } from '#core/values/ids.ts'
@@ -29,7 +30,10 @@ function resultOf(game: SoundGame, earlier: Earlier | null): GameResult {
 /** The lines of sides whose scores are as they were, by the very list of their balls. */
 function linesKept(earlier: Earlier | null): ReadonlyMap<readonly BallId[], UnplacedLine> {
   if (earlier?.result.kind !== 'total') return new Map()
-  const kept = earlier.result.lines.filter(({ side }) => !side.some(ball => earlier.changed.has(ball)))
+  const isChanged = (ball: BallId): boolean => earlier.changed.has(ball)
+  const kept = earlier.result.lines.filter(
+    ({ side, drawnCard }) => !side.some(isChanged) && !(drawnCard !== null && isChanged(drawnCard)),
+  )
   return new Map(kept.map(line => [line.side, line]))
 }
 
@@ -54,6 +58,8 @@ function lineOf(game: SoundGame, side: readonly BallId[]): UnplacedLine {
     isNoReturn,
     withdrawn,
     disqualified: disqualifiedSide(game, side),
+    ghost: game.ghosts.get(side)?.playingHandicap ?? null,
+    drawnCard: drawnFor(game, side),
     drives: side.flatMap(ball => drivesOf(game, ball)),
   }
 }
@@ -82,9 +88,15 @@ const scheduledHoles = (game: SoundGame, [first]: readonly BallId[]): InputHole[
 
 function holeOf(game: SoundGame, side: readonly BallId[], key: HoleKey): [SideHole, readonly HoleNote[]] {
   if (isOutOfPlay(game, key)) return [{ kind: 'out' }, [{ code: 'out-of-play', ball: null }]]
-  const balls = side.map(ball => ballHoleOf(game, ball, key))
+  const own = side.map(ball => ballHoleOf(game, ball, key))
   const count = countOn(game, side, key)
-  return [sideValueOf(balls, count, game.measure), notesOfSide(balls, count)]
+  const guests = game.methods.shortTeam === null ? [] : guestsOn(game, side, key)
+  if (guests.length === 0) return [sideValueOf(own, count, game.measure), notesOfSide(own, count)]
+  const balls = [...own, ...guests]
+  const value = sideValueOf(balls, count, game.measure)
+  // A ghost gives its value with the score of a ball that may count as well.
+  const named = value.kind === 'value' ? { ...value, balls: [...new Set(value.balls)] } : value
+  return [named, notesOfSide(balls, count)]
 }
 
 /** With every ball of it, for the first reason given. */

@@ -84,6 +84,8 @@ export const factExamples: Readonly<Record<FactKind, FactExample>> = {
   gameHandicapShares: { key: 'game/match/handicap-shares', values: [[[60, 40]]] },
   gameMixedTees: { key: 'game/match/mixed-tees', values: ['one-tee-par'] },
   gameCountingBalls: { key: 'game/match/counting-balls', values: [[1, 2, 3]] },
+  gameShortTeam: { key: 'game/match/short-team', values: ['ghost-of-unrounded'] },
+  gameDrawnCard: { key: 'game/match/drawn-card', values: ['birch'] },
   gameMaximumScore: {
     key: 'game/match/maximum-score',
     values: [{ kind: 'twice-par' }, { kind: 'net-double-bogey' }, { kind: 'fixed', strokes: 10 }],
