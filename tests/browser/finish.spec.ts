@@ -152,7 +152,7 @@ test('undo gives back what stood; a phone that may not score has no keys; both f
   const reader = await openPhone(browser, 'Hazel')
   await reader.page.goto(server.url)
   await reader.page.getByLabel('Choose a file').setInputFiles(await (await downloadingWhole).path())
-  await expect(reader.page.getByText('This phone has the file alone.')).toBeVisible()
+  await expect(reader.page.getByText('This phone only has the file.')).toBeVisible()
   await expect(reader.page.getByRole('button', { name: /^Alder \d/ })).toHaveCount(0)
   await boardAgrees(reader.page, tapped)
   noComplaints([alder, watcher, other, reader])
