@@ -132,12 +132,12 @@ export function HolePage({ log, outing, results, group, at }: Props) {
       )}
       {canScore && level && (
         <Suspense fallback={null}>
-          <LevelAtEnd log={log} outing={outing} results={results} group={group} at={at} level={level} />
+          <LevelAtEnd log={log} outing={outing} group={group} level={level} />
         </Suspense>
       )}
       {canScore && left && (
         <Suspense fallback={null}>
-          <SkinsAtEnd log={log} outing={outing} results={results} group={group} at={at} left={left} />
+          <SkinsAtEnd log={log} outing={outing} group={group} left={left} />
         </Suspense>
       )}
       {canScore && <More outing={outing} results={results} group={group} at={at} />}
