@@ -113,6 +113,8 @@ test('a bag in a few figures, a lay-up said before the hole, one answer for the 
   })
 
   await test.step('no file and no server has any of it', async () => {
+    await expect(page.getByRole('status').filter({ hasText: 'nowhere else' })).not.toContainText('server')
+    await page.getByRole('link', { name: 'To hole 2' }).click()
     await whenOnServer(page)
     await openTab(page, 'Card')
     const own = /habit|"club\/|favourite|carry|lay-up|iron-7/

@@ -1,5 +1,4 @@
 import { useEffect } from 'react'
-import { Link } from 'wouter'
 import { favouriteChosen, unitChosen } from '#core/plan/acts.ts'
 import type { Plan } from '#core/plan/plan.ts'
 import { lengthUnits } from '#core/values/length.ts'
@@ -13,6 +12,7 @@ import { paths } from '../paths.ts'
 import { ClubList } from './ClubList.tsx'
 import { HabitList } from './HabitList.tsx'
 import { NumberField } from './NumberField.tsx'
+import { OwnPage } from './OwnPage.tsx'
 
 /** The player's bag, lay-up number and habits. `back` is the plan that the player came from; the outings without one. */
 export function BagScreen({ back = null }: { readonly back?: string | null }) {
@@ -20,26 +20,20 @@ export function BagScreen({ back = null }: { readonly back?: string | null }) {
   useEffect(() => fire(openPlan()), [])
   if (!plan) return <Loading />
   return (
-    <div className="page">
-      <main>
-        <div>
-          <h1>{say('bag-title')}</h1>
-          <p className="quiet">{say('bag-what')}</p>
-        </div>
-        {phase === 'open' ? <Bag plan={plan} /> : <NoStorage />}
-        <Link className="button" href={back ?? paths.home}>
-          {say(back === null ? 'to-home' : 'bag-to-plan')}
-        </Link>
-      </main>
-      <div className="bottom">
-        <BagFoot />
+    <OwnPage
+      beside={phase === 'open' && <UndoChange />}
+      back={{ href: back ?? paths.home, text: say(back === null ? 'to-home' : 'bag-to-plan') }}
+    >
+      <div>
+        <h1>{say('bag-title')}</h1>
+        <p className="quiet">{say('bag-what')}</p>
       </div>
-    </div>
+      {phase === 'open' ? <Bag plan={plan} /> : <NoStorage />}
+    </OwnPage>
   )
 }
 
 function Bag({ plan }: { readonly plan: Plan }) {
-  const undoable = usePlan(store => store.undoable)
   return (
     <>
       <Choice
@@ -66,12 +60,16 @@ function Bag({ plan }: { readonly plan: Plan }) {
         </div>
       </section>
       <HabitList plan={plan} />
-      {undoable !== null && (
-        <button type="button" className="button" onClick={() => fire(undoOnPlan())}>
-          {say('bag-undo')}
-        </button>
-      )}
     </>
+  )
+}
+
+function UndoChange() {
+  const isThere = usePlan(store => store.undoable !== null)
+  return (
+    <button type="button" className="button" disabled={!isThere} onClick={() => fire(undoOnPlan())}>
+      {say('bag-undo')}
+    </button>
   )
 }
 
@@ -82,21 +80,6 @@ function NoStorage() {
       <button type="button" className="button" onClick={() => fire(retryPlan())}>
         {say('foot-retry')}
       </button>
-    </div>
-  )
-}
-
-/** Where the bag is: on this phone, and nowhere else. */
-function BagFoot() {
-  const phone = usePlan(store => store.phone)
-  return (
-    <div className="foot">
-      <div className="foot-words" role="status" aria-live="polite">
-        <span className={phone === 'saved' ? 'foot-word' : 'foot-word open'}>
-          {say(phone === 'saved' ? 'foot-phone' : `foot-${phone}`)}
-        </span>
-        <span>{say('bag-foot-alone')}</span>
-      </div>
     </div>
   )
 }

@@ -25,6 +25,7 @@ export function OutOfTheTrees({ plan }: { readonly plan: Plan }) {
           {say(found ? 'trees-more-loft' : 'trees-first-again')}
         </button>
       )}
+      <p className="caution">{say('caution-trees')}</p>
       <ol className="routine">
         {recoverySteps.map(step => (
           <li key={step}>{say(`trees-${step}`)}</li>

@@ -12,8 +12,8 @@ import { openPlan } from '../../../state/player-log.ts'
 import { useOuting } from '../../../state/use-outing.ts'
 import { notesOfHabits, sentencesOfHole } from '../../../words/plan-text.ts'
 import { say } from '../../../words/say.ts'
+import { OwnPage } from '../../bag/OwnPage.tsx'
 import { NowhereScreen } from '../../home/NowhereScreen.tsx'
-import { OutingPage } from '../../outing/OutingPage.tsx'
 import { aimsPath, bagPath, holePath } from '../../paths.ts'
 import { groupShown } from '../hole-view.ts'
 import { WhichIsMine } from '../WhichIsMine.tsx'
@@ -36,31 +36,29 @@ export function PlanScreen({ at }: { readonly at: PlayedHole }) {
   const group = groupShown(outing, own)
   const ahead = holeAhead(outing, whose.ball, at, plan)
   return (
-    <OutingPage tab="hole">
-      <div className="stack">
-        <div>
-          <h1>{say('plan-title')}</h1>
-          <p className="quiet">{say('plan-private')}</p>
-        </div>
-        {whose.ball === null && group ? (
-          <WhichIsMine whose={whose} outing={outing} group={group} onWhose={setWhose} />
-        ) : (
-          <HoleSection at={at} ahead={ahead} plan={plan} />
-        )}
-        <ShotSection outing={outing} plan={plan} />
-        <section className="section" aria-label={say('plan-habits')}>
-          <h2>{say('plan-habits')}</h2>
-          <ul className="lines private">
-            {notesOfHabits(plan).map(note => (
-              <li key={note}>{note}</li>
-            ))}
-          </ul>
-        </section>
-        <p className="caution">{say('caution-lightning')}</p>
-        <p className="quiet">{say('caution-first')}</p>
-        <Links log={log} at={at} plan={plan} />
+    <OwnPage back={{ href: holePath(log, at), text: say('to-hole', { hole: at.hole }) }}>
+      <div>
+        <h1>{say('plan-title')}</h1>
+        <p className="quiet">{say('plan-private')}</p>
       </div>
-    </OutingPage>
+      {whose.ball === null && group ? (
+        <WhichIsMine whose={whose} outing={outing} group={group} onWhose={setWhose} />
+      ) : (
+        <HoleSection at={at} ahead={ahead} plan={plan} />
+      )}
+      <ShotSection outing={outing} plan={plan} />
+      <section className="section" aria-label={say('plan-habits')}>
+        <h2>{say('plan-habits')}</h2>
+        <ul className="lines private">
+          {notesOfHabits(plan).map(note => (
+            <li key={note}>{note}</li>
+          ))}
+        </ul>
+      </section>
+      <p className="caution">{say('caution-lightning')}</p>
+      <p className="quiet">{say('caution-first')}</p>
+      <Links log={log} at={at} plan={plan} />
+    </OwnPage>
   )
 }
 
@@ -117,9 +115,6 @@ function Links({ log, at, plan }: { readonly log: LogId; readonly at: PlayedHole
           {say('aims-title')}
         </Link>
       )}
-      <Link className="button" href={holePath(log, at)}>
-        {say('to-hole', { hole: at.hole })}
-      </Link>
     </div>
   )
 }

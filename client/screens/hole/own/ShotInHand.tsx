@@ -40,7 +40,7 @@ export function ShotInHand({ plan }: { readonly plan: Plan }) {
           <Answer plan={plan} note={shotNote(plan, distance, pin)} at={distance} />
         )}
       </div>
-      <p className="caution">{say(pin === 'trees' ? 'caution-trees' : 'caution-people')}</p>
+      {pin !== 'trees' && <p className="caution">{say('caution-people')}</p>}
     </>
   )
 }

@@ -1,0 +1,38 @@
+import type { ReactNode } from 'react'
+import { Link } from 'wouter'
+import { usePlan } from '../../state/plan-store.ts'
+import { say } from '../../words/say.ts'
+
+interface Props {
+  readonly children: ReactNode
+  /** The way back, in reach of the thumb. */
+  readonly back: { readonly href: string; readonly text: string }
+  /** What stays in reach beside it. */
+  readonly beside?: ReactNode
+}
+
+/** The frame of a page that is the player's own; its foot speaks of the plan, not of the outing's scores. */
+export function OwnPage({ children, back, beside }: Props) {
+  const phone = usePlan(store => store.phone)
+  return (
+    <div className="page">
+      <main>{children}</main>
+      <div className="bottom">
+        <div className="turn">
+          <Link className="button" href={back.href}>
+            {back.text}
+          </Link>
+          {beside}
+        </div>
+        <div className="foot">
+          <div className="foot-words" role="status" aria-live="polite">
+            <span className={phone === 'saved' ? 'foot-word' : 'foot-word open'}>
+              {say(phone === 'saved' ? 'foot-phone' : `foot-${phone}`)}
+            </span>
+            <span>{say('bag-foot-alone')}</span>
+          </div>
+        </div>
+      </div>
+    </div>
+  )
+}
