@@ -4,9 +4,10 @@ import type { GameMethods as GameMethodValues } from '#core/formats/game-methods
 import { formatTable } from '#core/formats/table.ts'
 import { Choice } from '../../parts/Choice.tsx'
 import { Field } from '../../parts/Field.tsx'
-import { type Option, Select } from '../../parts/Select.tsx'
+import { Select } from '../../parts/Select.tsx'
 import { say, type WordKey } from '../../words/say.ts'
 import { GameMethods } from './GameMethods.tsx'
+import { sidesOfDraft } from './game-acts.ts'
 import { type GameDraft, recommendedPercent } from './game-draft.ts'
 import { SharesField } from './SharesField.tsx'
 import { SidesByHand } from './SidesByHand.tsx'
@@ -18,6 +19,7 @@ import {
   type Named,
   type Sides,
   sidesWords,
+  textOfSides,
   waysToSide,
   wordsOfSides,
 } from './sides.ts'
@@ -73,37 +75,40 @@ export function strokesWord(format: FormatName, methods: GameMethodValues): Word
 function SidesField(props: GameFieldsProps) {
   const { format, game, balls, onChange, faultAt } = props
   const ways = waysToSide(format, balls)
-  const kept = game.keptSides
   const fault = faultAt(format)
   if (ways.length === 0) {
     return <p className={fault ? 'fault' : 'quiet'}>{say('game-needs', { n: ballsNeeded(format) })}</p>
   }
   if (balls.length > mostListed && !isEachAlone(format)) return <SidesByHand {...props} />
-  const wordsOf = (sides: Sides): string => wordsOfSides(format, balls, sides)
-  if (kept !== null) {
-    const options = [kept, ...ways].map((sides, place) => ({ value: String(place - 1), text: wordsOf(sides) }))
-    return <SideChoice format={format} game={game} options={options} onChange={onChange} />
+  const stands = sidesOfDraft(format, game, balls)
+  const isUsual = ways.some(way => textOfSides(format, way) === textOfSides(format, stands))
+  if (!isUsual) {
+    return <SideChoice format={format} balls={balls} stands={stands} ways={[stands, ...ways]} onChange={onChange} />
   }
   // A single way is said, unless each plays for themselves.
   const [only] = ways
   if (ways.length === 1) {
     return (only?.[0]?.length ?? 1) > 1 || only?.length === 2 ? <p>{sidesWords(balls, only ?? [])}</p> : null
   }
-  const options = ways.map((sides, place) => ({ value: String(place), text: wordsOf(sides) }))
-  return <SideChoice format={format} game={game} options={options} onChange={onChange} />
+  return <SideChoice format={format} balls={balls} stands={stands} ways={ways} onChange={onChange} />
 }
 
-interface SideChoiceProps extends Pick<GameFieldsProps, 'format' | 'game' | 'onChange'> {
-  readonly options: readonly Option[]
+interface SideChoiceProps extends Pick<GameFieldsProps, 'format' | 'balls' | 'onChange'> {
+  readonly stands: Sides
+  readonly ways: readonly Sides[]
 }
 
-function SideChoice({ format, game, options, onChange }: SideChoiceProps) {
-  const isThere = options.some(({ value }) => value === String(game.sides))
+function SideChoice({ format, balls, stands, ways, onChange }: SideChoiceProps) {
+  const options = ways.map(sides => ({
+    value: textOfSides(format, sides),
+    text: wordsOfSides(format, balls, sides),
+  }))
   const shared = {
     label: say(isInOrder(format) ? 'game-partners-order' : 'game-sides', { game: say(format) }),
-    value: isThere ? String(game.sides) : (options[0]?.value ?? ''),
+    value: textOfSides(format, stands),
     options,
-    onValue: (value: string) => onChange({ sides: Number(value) }),
+    onValue: (value: string) =>
+      onChange({ sidesChosen: ways.find(sides => textOfSides(format, sides) === value) ?? null }),
   }
   return options.length > mostInSight ? <Select {...shared} /> : <Choice {...shared} />
 }

@@ -1,11 +1,12 @@
 import { Select } from '../../parts/Select.tsx'
 import { say } from '../../words/say.ts'
 import type { GameFieldsProps } from './GameFields.tsx'
-import { mostSides, type Sides, waysToSide } from './sides.ts'
+import { sidesInHand } from './game-acts.ts'
+import { mostSides, type Sides } from './sides.ts'
 
 /** Of a field too large to list its ways: which side each ball is on, ball by ball. */
 export function SidesByHand({ format, game, balls, onChange, faultAt }: GameFieldsProps) {
-  const sides = (game.sides === -1 ? game.keptSides : null) ?? waysToSide(format, balls)[0] ?? []
+  const sides = sidesInHand(format, game, balls)
   const most = mostSides(format, balls.length)
   const options = [
     { value: '', text: say('game-side-none') },
@@ -26,7 +27,7 @@ export function SidesByHand({ format, game, balls, onChange, faultAt }: GameFiel
             label={name}
             value={placeOf(sides, id)}
             options={options}
-            onValue={value => onChange({ sides: -1, keptSides: moved(sides, id, value, most) })}
+            onValue={value => onChange({ sidesChosen: moved(sides, id, value, most) })}
           />
         ))}
       </div>

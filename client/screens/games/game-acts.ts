@@ -32,11 +32,15 @@ export const gameOfDraft = ({ id, group, format, draft, balls }: GameToWrite): N
   methods: methodsOfDraft(draft),
 })
 
-/** The sides chosen, or those that stand where they are none of the usual ways. */
+/** The sides chosen while all of their balls are there, else the first way that the balls give. */
 export function sidesOfDraft(format: FormatName, draft: GameDraft, balls: readonly Named[]): Sides {
-  if (draft.keptSides !== null && draft.sides === -1) return draft.keptSides.filter(side => side.length > 0)
-  const ways = waysToSide(format, balls)
-  return ways[draft.sides] ?? ways[0] ?? []
+  return sidesInHand(format, draft, balls).filter(side => side.length > 0)
+}
+
+/** The same with the sides that nobody is on yet. */
+export function sidesInHand(format: FormatName, { sidesChosen }: GameDraft, balls: readonly Named[]): Sides {
+  const isThere = sidesChosen?.flat().every(id => balls.some(ball => ball.id === id)) ?? false
+  return (isThere ? sidesChosen : waysToSide(format, balls)[0]) ?? []
 }
 
 /** Only what differs is written, so that two people may change two settings of a game at once. */

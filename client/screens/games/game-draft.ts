@@ -4,7 +4,7 @@ import { formatTable } from '#core/formats/table.ts'
 import { defaultGameMethods } from '#core/outing/game-settings.ts'
 import type { Game } from '#core/outing/outing.ts'
 import { formatList } from '../../words/figures.ts'
-import { type Named, type Sides, textOfSides, waysToSide } from './sides.ts'
+import { isEachAlone, type Named, type Sides, textOfSides, waysToSide } from './sides.ts'
 
 /** A game as it stands in the fields: numbers as they are typed, the other methods as they are. */
 export interface GameDraft {
@@ -16,10 +16,8 @@ export interface GameDraft {
   /** Strokes of a fixed maximum score. */
   readonly maximum: string
   readonly methods: GameMethods
-  /** Of the ways to make sides that the balls give, the one chosen. */
-  readonly sides: number
-  /** Sides that are none of those ways; then `sides` is -1 until another is chosen. */
-  readonly keptSides: Sides | null
+  /** The sides chosen, by their balls, so that a ball more changes nobody's; null for the first way that the balls give. */
+  readonly sidesChosen: Sides | null
 }
 
 /** A game that nobody has touched yet, with what its format proposes. */
@@ -27,11 +25,11 @@ export const newGameDraft = (format: FormatName, isOn = false): GameDraft => dra
 
 /** A game of the outing, to be changed. */
 export function draftOfGame(game: Game, balls: readonly Named[]): GameDraft {
-  const { format } = game
-  const ways = format === null ? [] : waysToSide(format, balls)
-  const stood = format === null ? '' : textOfSides(format, game.sides ?? [])
-  const sides = ways.findIndex(way => format !== null && textOfSides(format, way) === stood)
-  return { ...draftOf(game.methods, true), sides, keptSides: sides === -1 ? game.sides : null }
+  const { format, sides } = game
+  const [whole = []] = format !== null && isEachAlone(format) ? waysToSide(format, balls) : []
+  // Where everybody plays for themselves, whoever comes later does too.
+  const isWhole = format !== null && whole.length > 0 && textOfSides(format, whole) === textOfSides(format, sides ?? [])
+  return { ...draftOf(game.methods, true), sidesChosen: isWhole ? null : sides }
 }
 
 function draftOf(methods: GameMethods, isOn: boolean): GameDraft {
@@ -44,8 +42,7 @@ function draftOf(methods: GameMethods, isOn: boolean): GameDraft {
     counting: formatList(methods.countingBalls ?? []),
     maximum: maximumScore?.kind === 'fixed' ? String(maximumScore.strokes) : '10',
     methods,
-    sides: 0,
-    keptSides: null,
+    sidesChosen: null,
   }
 }
 

@@ -68,11 +68,15 @@ export function textOfSides(format: FormatName, sides: Sides): string {
     const [first = ''] = [...ids].sort()
     return [first, ...partnersInTurn(ids, first)].join(' ')
   }
-  return sides
+  return textOfParts(sides)
+}
+
+/** The same text for the same people with each other, in whatever order. */
+export const textOfParts = (sides: Sides): string =>
+  sides
     .map(side => [...side].sort().join('&'))
     .sort()
     .join(' ')
-}
 
 const partnersInTurn = (ids: readonly string[], id: string): readonly string[] =>
   sixHolePartners(ids.indexOf(id)).map(place => ids[place] ?? '')

@@ -6,8 +6,8 @@ import { FormatList } from '../games/FormatList.tsx'
 import { GameFields } from '../games/GameFields.tsx'
 import { sidesOfDraft } from '../games/game-acts.ts'
 import type { GameDraft } from '../games/game-draft.ts'
-import { sidesWords, wordsOfSides } from '../games/sides.ts'
-import { ballsOfDraft, gamesChosen, namesOf, waysToPartner } from './draft-balls.ts'
+import { sidesWords, textOfParts, wordsOfSides } from '../games/sides.ts'
+import { ballsOfDraft, gamesChosen, namesOf, partnersOfDraft, waysToPartner } from './draft-balls.ts'
 import { Filled } from './Filled.tsx'
 import { Suggestions } from './Suggestions.tsx'
 import type { SectionProps } from './section.ts'
@@ -65,7 +65,7 @@ const allowanceWords = ({ methods, allowance }: GameDraft): string =>
 
 /** Each their own ball, or several with one: which formats there are hangs on it. */
 function WhatIsPlayed({ draft, change }: Pick<SectionProps, 'draft' | 'change'>) {
-  const { players, ballPlayers, partners } = draft
+  const { players, ballPlayers } = draft
   if (players.length < 2) return null
   const sizes = ([1, 2, 3, 4] as const).filter(size => size === 1 || waysToPartner(players, size).length > 0)
   const ways = waysToPartner(players, ballPlayers)
@@ -79,15 +79,15 @@ function WhatIsPlayed({ draft, change }: Pick<SectionProps, 'draft' | 'change'>)
         label={say('games-balls')}
         value={String(ballPlayers)}
         options={sizes.map(size => ({ value: String(size), text: say(`games-balls-${size}`) }))}
-        onValue={value => change({ ballPlayers: Number(value), partners: 0 })}
+        onValue={value => change({ ballPlayers: Number(value), partnersChosen: null })}
       />
       {ballPlayers > 1 && <p className="quiet">{say('games-one-ball-hint')}</p>}
       {ballPlayers > 1 && ways.length > 1 && (
         <Choice
           label={say('games-partners')}
-          value={String(Math.min(partners, ways.length - 1))}
-          options={ways.map((way, place) => ({ value: String(place), text: sidesWords(names, way) }))}
-          onValue={value => change({ partners: Number(value) })}
+          value={textOfParts(partnersOfDraft(draft))}
+          options={ways.map(way => ({ value: textOfParts(way), text: sidesWords(names, way) }))}
+          onValue={value => change({ partnersChosen: ways.find(way => textOfParts(way) === value) ?? null })}
         />
       )}
     </>

@@ -23,12 +23,17 @@ export function waysToPartner(players: readonly PlayerDraft[], ballPlayers: numb
 const inSides = (ids: readonly string[], size: number): Sides =>
   Array.from({ length: ids.length / size }, (_, place) => ids.slice(place * size, (place + 1) * size))
 
-/** Each player's own ball with the player's id, or the balls of the partners chosen. */
-export function ballsOfDraft({ players, ballPlayers, partners }: Draft): readonly BallDraft[] {
-  if (ballPlayers === 1) return players.map(({ id }) => ({ id, players: [id] }))
-  const ways = waysToPartner(players, ballPlayers)
-  const way = ways[partners] ?? ways[0] ?? []
-  return way.map((side, place) => ({ id: `b${place + 1}`, players: side }))
+/** Partners chosen stay together while all of them are there; whoever is left shares as listed, with nobody over. */
+export function partnersOfDraft({ players, ballPlayers, partnersChosen }: Draft): Sides {
+  const ids = players.map(({ id }) => id)
+  const kept = (partnersChosen ?? []).filter(side => side.length === ballPlayers && side.every(id => ids.includes(id)))
+  const left = ids.filter(id => !kept.flat().includes(id))
+  return left.length % ballPlayers === 0 ? [...kept, ...inSides(left, ballPlayers)] : []
+}
+
+/** Each player's own ball with the player's id, or the balls of partners: a ball is the same as long as its players are. */
+export function ballsOfDraft(draft: Draft): readonly BallDraft[] {
+  return partnersOfDraft(draft).map(side => ({ id: side.join('-'), players: side }))
 }
 
 /** The balls by their players' names: "Alder & Cedar". */

@@ -5,7 +5,7 @@ import { fitsBalls } from '../games/families.ts'
 import { draftOfGame } from '../games/game-draft.ts'
 import { courseOfOuting, withCourse } from './course-of.ts'
 import { type Draft, emptyDraft, type PlayerDraft } from './draft.ts'
-import { type BallDraft, ballsOfDraft, waysToPartner } from './draft-balls.ts'
+import { type BallDraft, ballsOfDraft } from './draft-balls.ts'
 import { figureOf } from './figure-of.ts'
 
 /**
@@ -27,7 +27,7 @@ export function draftOfOuting(outing: Outing, log: string, label: string): Draft
     ...onCourse,
     players,
     ballPlayers,
-    partners: partnersOf(players, balls, newIds),
+    partnersChosen: ballPlayers === 1 ? null : balls.map(ball => partnersAgain(ball, newIds)),
     startHole: start,
     isUnderRules: outing.rules,
     phoneOf: players.find(({ name }) => name === label)?.id ?? 'p1',
@@ -45,28 +45,9 @@ function playerDraft({ players }: Outing, old: string, id: string): PlayerDraft 
 
 type NewIds = ReadonlyMap<string, string>
 
-const playersIn = (ball: Ball, newIds: NewIds): string =>
-  ball.players
-    .map(id => newIds.get(id) ?? '')
-    .sort()
-    .join(' ')
+const partnersAgain = (ball: Ball, newIds: NewIds): readonly string[] => ball.players.map(id => newIds.get(id) ?? '')
 
-/** Which of the ways to share balls was played. */
-function partnersOf(players: readonly PlayerDraft[], balls: readonly Ball[], newIds: NewIds): number {
-  const played = balls
-    .map(ball => playersIn(ball, newIds))
-    .sort()
-    .join()
-  const ways = waysToPartner(players, balls[0]?.players.length ?? 1)
-  const place = ways.findIndex(
-    way =>
-      way
-        .map(side => [...side].sort().join(' '))
-        .sort()
-        .join() === played,
-  )
-  return Math.max(0, place)
-}
+const playersIn = (ball: Ball, newIds: NewIds): string => [...partnersAgain(ball, newIds)].sort().join(' ')
 
 /** The games of everybody, and in an outing of one group that group's own; of a format twice the first. */
 function gamesAgain(outing: Outing, draft: Draft, balls: readonly Ball[], newIds: NewIds): Draft['games'] {

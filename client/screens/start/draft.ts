@@ -1,6 +1,7 @@
 import { type FormatName, formatNames } from '#core/formats/format-names.ts'
 import type { PlainTee } from '#core/outing/plain-file.ts'
 import { type GameDraft, newGameDraft } from '../games/game-draft.ts'
+import type { Sides } from '../games/sides.ts'
 
 export const handicapKinds = ['index', 'course-handicap', 'plain-strokes'] as const
 export type HandicapKind = (typeof handicapKinds)[number]
@@ -44,8 +45,8 @@ export interface Draft {
   readonly players: readonly PlayerDraft[]
   /** How many play one ball: 1 where each has their own. */
   readonly ballPlayers: number
-  /** Of the ways to share balls, the one chosen. */
-  readonly partners: number
+  /** Who shares a ball with whom, as chosen; null for the players as they are listed. */
+  readonly partnersChosen: Sides | null
   readonly games: Readonly<Record<FormatName, GameDraft>>
   readonly startHole: number
   readonly isUnderRules: boolean
@@ -64,7 +65,7 @@ export const emptyDraft: Draft = {
   tees: [],
   players: [emptyPlayer('p1'), emptyPlayer('p2')],
   ballPlayers: 1,
-  partners: 0,
+  partnersChosen: null,
   games: Object.fromEntries(
     formatNames.map(format => [format, newGameDraft(format, format === 'stableford')]),
   ) as Record<FormatName, GameDraft>,

@@ -31,7 +31,7 @@ describe('a game that is changed', () => {
     const odd = { ...match, sides: [['alder'], ['birch', 'rowan']] } as unknown as typeof match
     const draft = draftOfGame(odd, balls)
     expect(gameOfDraft({ ...written, draft, balls }).sides).toEqual([['alder'], ['birch', 'rowan']])
-    expect(gameOfDraft({ ...written, draft: { ...draft, sides: 0 }, balls }).sides).toEqual([
+    expect(gameOfDraft({ ...written, draft: { ...draft, sidesChosen: null }, balls }).sides).toEqual([
       ['alder', 'birch'],
       ['cedar', 'rowan'],
     ])
@@ -93,7 +93,13 @@ describe('a new game', () => {
   })
 
   test('takes the sides chosen', () => {
-    const draft = { ...newGameDraft('four-ball-match'), sides: 1 }
+    const draft = {
+      ...newGameDraft('four-ball-match'),
+      sidesChosen: [
+        ['alder', 'cedar'],
+        ['birch', 'rowan'],
+      ],
+    }
     const made = gameOfDraft({ id: 'new' as GameId, group: null, format: 'four-ball-match', draft, balls })
     expect(made.sides).toEqual([
       ['alder', 'cedar'],

@@ -34,7 +34,14 @@ const played: Draft = {
   })) as Draft['players'],
   games: {
     ...emptyDraft.games,
-    'four-ball-match': { ...on('four-ball-match'), allowance: '85', sides: 1 },
+    'four-ball-match': {
+      ...on('four-ball-match'),
+      allowance: '85',
+      sidesChosen: [
+        ['p1', 'p3'],
+        ['p2', 'p4'],
+      ],
+    },
     skins: { ...on('skins'), methods: { ...on('skins').methods, skins: 'no-carry-over' } },
   },
   startHole: 10,
@@ -75,13 +82,18 @@ describe('the same game again', () => {
     const foursomes = {
       ...played,
       ballPlayers: 2,
-      partners: 2,
+      partnersChosen: [
+        ['p1', 'p4'],
+        ['p2', 'p3'],
+      ],
       games: { ...games, 'foursomes-match': on('foursomes-match') },
     }
     const draft = again(foursomes)
     const outing = draft && outingWith(factsOfDraft(draft, '2026-05-23'))
     expect([...(outing?.balls.values() ?? [])].map(({ name }) => name)).toEqual(['Alder & Rowan', 'Birch & Cedar'])
-    expect(outing?.games.map(({ format, sides }) => [format, sides])).toEqual([['foursomes-match', [['b1'], ['b2']]]])
+    expect(outing?.games.map(({ format, sides }) => [format, sides])).toEqual([
+      ['foursomes-match', [['p1-p2'], ['p3-p4']]],
+    ])
   })
 
   test('gives the players ids of the new outing in the order of the group', () => {

@@ -1,6 +1,8 @@
 import { describe, expect, test } from 'vitest'
+import { sidesOfDraft } from '#client/screens/games/game-acts.ts'
 import { waysToSide } from '#client/screens/games/sides.ts'
 import { type Draft, emptyDraft, emptyPlayer, indexesTwice, withIndexesFilled } from '#client/screens/start/draft.ts'
+import { ballsOfDraft } from '#client/screens/start/draft-balls.ts'
 import { faultsOfDraft } from '#client/screens/start/draft-faults.ts'
 import { factsOfDraft } from '#client/screens/start/facts-of-draft.ts'
 import { emptyLog, foldOps } from '#core/log/fold.ts'
@@ -28,7 +30,17 @@ const whole: Draft = {
     player('p3', 'Cedar', 'plain-strokes', '21'),
     player('p4', 'Rowan', 'index', '+1.3', 't1'),
   ],
-  games: { ...emptyDraft.games, 'four-ball-match': { ...emptyDraft.games['four-ball-match'], isOn: true, sides: 1 } },
+  games: {
+    ...emptyDraft.games,
+    'four-ball-match': {
+      ...emptyDraft.games['four-ball-match'],
+      isOn: true,
+      sidesChosen: [
+        ['p1', 'p3'],
+        ['p2', 'p4'],
+      ],
+    },
+  },
   startHole: 10,
 }
 
@@ -123,5 +135,51 @@ describe('the ways to make sides', () => {
 
   test('three players make no four-ball', () => {
     expect(waysToSide('four-ball-match', whole.players.slice(1))).toEqual([])
+  })
+})
+
+describe('sides and partners chosen', () => {
+  const five = [...whole.players, { ...emptyPlayer('p5'), name: 'Fir' }]
+  const sidesOf = (changed: Partial<Draft>) => {
+    const balls = ballsOfDraft({ ...whole, ...changed }).map(({ id }) => ({ id, name: id }))
+    return sidesOfDraft('four-ball-match', whole.games['four-ball-match'], balls)
+  }
+  const chosen = [
+    ['p1', 'p3'],
+    ['p2', 'p4'],
+  ]
+
+  test('stay when a player is added before, behind or between them', () => {
+    expect(sidesOf({})).toEqual(chosen)
+    for (const players of [five, five.toReversed(), [...five.slice(4), ...five.slice(0, 4)]]) {
+      expect(sidesOf({ players })).toEqual(chosen)
+    }
+  })
+
+  test('give way when one of them is taken away', () => {
+    const others = five.filter(({ id }) => id !== 'p3')
+    expect(sidesOf({ players: others })).toEqual([
+      ['p1', 'p2'],
+      ['p4', 'p5'],
+    ])
+  })
+
+  test('of one ball stay together when two more come', () => {
+    const six = [{ ...emptyPlayer('p6'), name: 'Oak' }, ...five]
+    const pairs = {
+      ...whole,
+      ballPlayers: 2,
+      partnersChosen: [
+        ['p1', 'p4'],
+        ['p2', 'p3'],
+      ],
+      players: six,
+    }
+    expect(ballsOfDraft(pairs).map(({ players }) => players)).toEqual([
+      ['p1', 'p4'],
+      ['p2', 'p3'],
+      ['p6', 'p5'],
+    ])
+    expect(ballsOfDraft({ ...pairs, players: five })).toEqual([])
   })
 })
