@@ -118,6 +118,27 @@ test('a roll-up of eleven: balls thrown, two groups score alone on phones of the
   await expect(page.getByRole('region', { name: `Group ${own + 1}` }).getByText('Yew')).toBeVisible()
   await openTab(second.page, 'Board')
   await expect(second.page.getByRole('region', { name: 'Stableford' }).getByRole('listitem')).toHaveCount(12)
+
+  // One of Alder's group goes on with the others: what was scored stays, and the next hole is theirs to put in.
+  const mover = ours.find(name => name !== 'Alder') ?? ''
+  const move = page.getByRole('region', { name: 'Move a player' })
+  await move.getByLabel('Who goes on with another group').selectOption({ label: mover })
+  await move.getByLabel('With which group').selectOption({ label: `Group ${other + 1}` })
+  await move.getByLabel('From which hole').selectOption('4')
+  await move.getByRole('button', { name: `Move ${mover} to Group ${other + 1}` }).click()
+  await expect(move.getByText(`${mover}’s holes 1 to 3 stay with Group ${own + 1}`)).toBeVisible()
+  expect(await seriousFaults(page)).toEqual([])
+  await move.getByRole('button', { name: 'Yes, move' }).click()
+  await expect(page.getByRole('region', { name: `Group ${other + 1}` }).getByText(mover, { exact: true })).toBeVisible()
+  await goToHole(second.page, 4)
+  await tapScore(second.page, mover, 4)
+  await goToHole(page, 4)
+  await expect(page.getByRole('button', { name: new RegExp(`^${mover} `) })).toHaveCount(0)
+  for (const each of [page, second.page]) {
+    await openTab(each, 'Board')
+    const line = each.getByRole('region', { name: 'Stableford' }).getByRole('listitem').filter({ hasText: mover })
+    await expect(line).toContainText('through 3')
+  }
   noComplaints([phone, second])
   await server.stop()
 })

@@ -4,6 +4,7 @@ import { OutingPage } from '../outing/OutingPage.tsx'
 import { AddPlayers } from './AddPlayers.tsx'
 import { ForEverybody } from './ForEverybody.tsx'
 import { GroupList } from './GroupList.tsx'
+import { MovePlayer } from './MovePlayer.tsx'
 import { ThrowBalls } from './ThrowBalls.tsx'
 import { TwosSection } from './TwosSection.tsx'
 
@@ -19,6 +20,7 @@ export function GroupsScreen() {
       {isDesk ? (
         <>
           <AddPlayers outing={outing} />
+          <MovePlayer outing={outing} />
           <ThrowBalls outing={outing} />
           <ForEverybody outing={outing} />
         </>
