@@ -171,7 +171,7 @@ export const ballsNeeded = (format: FormatName): number => {
 
 /** How a game's sides are read: who is with whom, or how many play for themselves. */
 export function wordsOfSides(format: FormatName, balls: readonly Named[], sides: Sides): string {
-  if (isEachAlone(format)) return say('game-sides-all', { n: sides.length })
+  if (isEachAlone(format) && sides.length > 2) return say('game-sides-all', { n: sides.length })
   if (!isInOrder(format)) return sidesWords(balls, sides)
   const nameOf = (id = ''): string => balls.find(ball => ball.id === id)?.name ?? id
   const [player, one, two, three] = sides.map(([id]) => nameOf(id))

@@ -69,6 +69,11 @@ describe('the ways to make sides', () => {
     expect(waysToSide('sixes', balls.slice(0, 3))).toEqual([])
   })
 
+  test('of two who play each for themselves are named', () => {
+    expect(wordsOfSides('skins', balls, [['Alder'], ['Birch']])).toBe('Alder v Birch')
+    expect(wordsOfSides('skins', balls, [['Alder'], ['Birch'], ['Cedar']])).toBe('all 3, each for themselves')
+  })
+
   test('of sixes come to the same whoever stands first', () => {
     // Birch with Alder, Rowan and Cedar in turn is Alder with Birch, Cedar and Rowan.
     const seen = (...ids: string[]) =>
