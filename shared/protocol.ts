@@ -6,7 +6,8 @@
  *   rating minus par (gameCourseHandicap), and the kinds of facts of a player's own log, which no server holds yet.
  *   Who tees off in foursomes (teeShot), a ruling on a handicap too low on a card (net-off), skins left after the
  *   last hole (gameSkinsLeft), and what a short team has
- *   (gameShortTeam, gameDrawnCard).
+ *   (gameShortTeam, gameDrawnCard), and extra holes as the end of a
+ *   tie (gameTies).
  * - 1 (2026-11): ops as canonical text, feeds, eras, four verdicts, snapshot in columns.
  */
 export const protocolVersion = 2

@@ -96,6 +96,7 @@ const tie = z.strictObject({
   holes: z.enum(countbackHoles),
   working: z.array(z.strictObject({ name: text, figures: texts })),
   decidedBy: z.array(z.nullable(text)),
+  playOffs: z.array(z.strictObject({ sides: z.array(texts), holes: z.array(hole), figures: z.array(whole) })),
   ifStillTied: z.nullable(z.enum(tieEnds)),
 })
 

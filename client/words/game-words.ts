@@ -117,6 +117,7 @@ export const gameWords = {
   'tie-end-shared': own('the place is shared'),
   'tie-end-lot': own('by lot'),
   'tie-end-play-off': trade('play-off'),
+  'tie-end-extra-holes': own('play-off over extra holes, put in here'),
   'fault-shares': own('{field}: {n} whole percentages, one a partner, with commas.'),
   'fault-counting': own('{field}: how many balls count, such as 2 or 1, 2, 3; at most {n}.'),
 } as const satisfies Words

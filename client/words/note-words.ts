@@ -136,6 +136,7 @@ export const noteWords = {
   'history-order': own('{who} changed the order of play'),
   'history-final': own('final'),
   'extra-title': trade('Extra holes'),
+  'extra-hint-tie': own('{sides} are tied. A play-off is over all the extra holes; each of their groups puts them in.'),
   'extra-hint-skins': own('{n} skins are left after the last hole.'),
   'extra-hint': own('The match is level after the last hole.'),
   'extra-which': own('Extra hole'),

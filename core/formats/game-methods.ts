@@ -16,8 +16,8 @@ export type PressMethod = (typeof pressMethods)[number]
 export const mixedTeesMethods = ['one-tee-par', 'par-difference-in-shares'] as const
 export type MixedTeesMethod = (typeof mixedTeesMethods)[number]
 
-/** What follows where no step of the countback separates the best. */
-export const tieEnds = ['shared', 'lot', 'play-off'] as const
+/** What follows where no step of the countback separates the best; a play-off is off the card, or over extra holes of it. */
+export const tieEnds = ['shared', 'lot', 'play-off', 'extra-holes'] as const
 export type TieEnd = (typeof tieEnds)[number]
 
 /** Which holes are counted; nine holes have a form of their own. */

@@ -7,6 +7,7 @@ import type { TieEnd } from './game-methods.ts'
 import type { MatchState } from './match-state.ts'
 import type { MeasureUnit } from './parts.ts'
 import type { PartsResult } from './parts-result.ts'
+import type { PlayOff } from './play-off.ts'
 import type { SharesResult } from './shares-result.ts'
 
 /** Why a game cannot be computed yet; `ball` where one ball is the reason. */
@@ -121,8 +122,10 @@ export interface Tie {
   readonly holes: CountbackHoles
   /** Up to the last step that was needed, each with the sides' figures in that order. */
   readonly working: readonly { readonly name: string; readonly figures: readonly Fraction[] }[]
-  /** The step that puts each side before the next; null where they are tied still. */
+  /** The step that puts each side before the next, `play-off` for one of those; null where they are tied still. */
   readonly decidedBy: readonly (string | null)[]
+  /** Over extra holes, of sides that no step separated; in the order after it. */
+  readonly playOffs: readonly PlayOff[]
   /** What the terms say then; null where every side has a place of its own. */
   readonly ifStillTied: TieEnd | null
 }

@@ -12,6 +12,7 @@ import { ballHoleOf } from './ball-hole.ts'
 import type { InputHole, SoundGame } from './game-input.ts'
 import type { TieTerms } from './game-methods.ts'
 import type { SideHole, Tie, TotalLine } from './game-result.ts'
+import { type PlayOff, playOffOf } from './play-off.ts'
 import { countOn } from './side-hole.ts'
 
 /** A game's lines after its countback, with the working of every tie that was counted back. */
@@ -50,7 +51,10 @@ function splitGroup(game: SoundGame, terms: TieTerms, group: readonly TotalLine[
     keptCard(line.byHole, `${method} ${terms.holes}`, () => cardOf(game, terms, method, line)),
   )
   const scheme = schemeOf(terms, cards[0]?.scores.length ?? 0)
-  const { order, decidedBy, working } = rankByCountback(method, scheme, cards)
+  const ranked = rankByCountback(method, scheme, cards)
+  const { working } = ranked
+  const { order, decidedBy, playOffs } =
+    terms.ifStillTied === 'extra-holes' ? playedOff(game, group, ranked) : { ...ranked, playOffs: [] }
   const inOrder = order.map(at => must(group[at], 'a line for each card'))
   return {
     lines: placed(inOrder, decidedBy),
@@ -64,10 +68,46 @@ function splitGroup(game: SoundGame, terms: TieTerms, group: readonly TotalLine[
           figures: order.map(at => must(figures[at], 'a figure for each card')),
         })),
         decidedBy,
+        playOffs,
         ifStillTied: decidedBy.includes(null) ? terms.ifStillTied : null,
       },
     ],
   }
+}
+
+type Ranked = Pick<ReturnType<typeof rankByCountback>, 'order' | 'decidedBy'>
+
+/** The order after the play-offs of those whom no step of the countback separated. */
+function playedOff(game: SoundGame, group: readonly TotalLine[], { order, decidedBy }: Ranked) {
+  const sideAt = (at: number) => must(group[at], 'a line for each card').side
+  const playOffs: PlayOff[] = []
+  const after = { order: [] as number[], decidedBy: [] as (string | null)[] }
+  for (const run of runsOf(order, decidedBy)) {
+    const found = run.length > 1 ? playOffOf(game, run.map(sideAt)) : null
+    const figures = new Map(run.map((at, place) => [at, found?.figures[place] ?? 0]))
+    const inOrder = [...run].sort((a, b) => (figures.get(a) ?? 0) - (figures.get(b) ?? 0))
+    if (found !== null) {
+      playOffs.push({ ...found, sides: inOrder.map(sideAt), figures: inOrder.map(at => figures.get(at) ?? 0) })
+    }
+    if (after.order.length > 0) after.decidedBy.push(decidedBy[after.order.length - 1] ?? null)
+    for (const [place, at] of inOrder.entries()) {
+      const next = inOrder[place + 1]
+      if (next !== undefined) after.decidedBy.push(figures.get(at) === figures.get(next) ? null : 'play-off')
+      after.order.push(at)
+    }
+  }
+  return { ...after, playOffs }
+}
+
+/** Neighbours that no step separated, together. */
+function runsOf(order: readonly number[], decidedBy: readonly (string | null)[]): number[][] {
+  const runs: number[][] = []
+  for (const [place, at] of order.entries()) {
+    const last = runs.at(-1)
+    if (last !== undefined && decidedBy[place - 1] === null) last.push(at)
+    else runs.push([at])
+  }
+  return runs
 }
 
 /** Each line behind the one before it, or level with it where no step put it there. */

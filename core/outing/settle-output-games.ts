@@ -97,6 +97,12 @@ export interface SettledTie {
   readonly method: Tie['method']
   readonly holes: Tie['holes']
   readonly decidedBy: readonly (string | null)[]
+  /** Over extra holes, of sides that the countback left tied; in the order after it. */
+  readonly playOffs: readonly {
+    readonly sides: readonly (readonly string[])[]
+    readonly holes: readonly SettledHole[]
+    readonly figures: readonly number[]
+  }[]
   readonly ifStillTied: Tie['ifStillTied']
   readonly working: readonly { readonly name: string; readonly figures: readonly string[] }[]
 }

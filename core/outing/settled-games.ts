@@ -102,6 +102,7 @@ const strokesOf = (strokes: ReadonlyMap<BallId, BallStrokes>): SettledStrokes[] 
 
 const settledTie = (tie: Tie): SettledTie => ({
   ...tie,
+  playOffs: tie.playOffs.map(each => ({ ...each, holes: each.holes.map(settledHole) })),
   working: tie.working.map(({ name, figures }) => ({ name, figures: figures.map(formatDecimal) })),
 })
 

@@ -1,6 +1,7 @@
 import type { Tie } from '#core/formats/game-result.ts'
 import type { Outing } from '#core/outing/outing.ts'
 import { formatDecimal } from '#core/values/decimal.ts'
+import type { BallId } from '#core/values/ids.ts'
 import { sideName } from '../../parts/match-view.ts'
 import { say, sayCode } from '../../words/say.ts'
 
@@ -25,15 +26,32 @@ export function TiesOnBoard({ outing, ties }: { readonly outing: Outing; readonl
 }
 
 /** "Birch before Cedar by the last nine: 17.5 to 19", one line for each pair of neighbours. */
-export function tieLines(outing: Outing, { sides, decidedBy, working, ifStillTied }: Tie): readonly string[] {
+export function tieLines(outing: Outing, tie: Tie): readonly string[] {
+  const { sides, decidedBy, working, ifStillTied } = tie
   return sides.slice(1).map((side, place) => {
     const first = sideName(outing, sides[place] ?? [])
     const second = sideName(outing, side)
     const name = decidedBy[place] ?? null
     if (name === null) return stillTied(first, second, ifStillTied)
+    if (name === 'play-off') return playOffLine(outing, tie, place)
     const figures = working.find(step => step.name === name)?.figures.map(formatDecimal) ?? []
     const step = sayCode('tie-step-', name, 'tie-step-other')
     return say('tie-before', { first, second, step, one: figures[place] ?? '', other: figures[place + 1] ?? '' })
+  })
+}
+
+/** Between one side and the next of a play-off over extra holes. */
+function playOffLine(outing: Outing, { sides, playOffs }: Tie, place: number): string {
+  const [side = [], next = []] = sides.slice(place, place + 2)
+  const found = playOffs.find(playOff => playOff.sides.includes(side))
+  const holes = found?.holes.length ?? 0
+  const figureOf = (of: readonly BallId[]): number => found?.figures[found.sides.indexOf(of)] ?? 0
+  return say('tie-before', {
+    first: sideName(outing, side),
+    second: sideName(outing, next),
+    step: holes === 1 ? say('tie-step-play-off-one') : say('tie-step-play-off', { n: holes }),
+    one: figureOf(side),
+    other: figureOf(next),
   })
 }
 

@@ -65,6 +65,61 @@ describe('the terms that a new total proposes', () => {
   })
 })
 
+/** Three who are level on every hole, each off nine, with these scores on three extra holes. */
+const playedOff = (extra: Readonly<Record<string, readonly (number | null)[]>>, more: Partial<PlayedGame> = {}) =>
+  resultOf('total', {
+    format: 'stroke-play-net',
+    sides: [['A'], ['B'], ['C']],
+    handicaps: { A: 9, B: 9, C: 9 },
+    scores: Object.fromEntries(['A', 'B', 'C'].map(id => [id, [...quillmoor.pars, ...(extra[id] ?? [])]])),
+    extra: [1, 2, 3].map(number => ({ hole: number, lap: 2 })),
+    methods: { allowancePercent: 100, ties: { ...usual, method: 'share-of-handicap', ifStillTied: 'extra-holes' } },
+    ...more,
+  })
+
+// Advice on deciding ties with handicaps, before 2019; the sum over the extra holes: common practice.
+describe('a play-off over extra holes', () => {
+  it('puts those in order whom the countback leaves tied, off the share of the handicap', () => {
+    const result = playedOff({ A: [5, 4, 4], B: [4, 4, 4], C: [4, 4, 5] })
+    // Three holes of eighteen are a sixth of nine: 1.5, so two.
+    expect(result.ties[0]?.playOffs).toEqual([
+      { sides: [['B'], ['A'], ['C']], holes: ['1/2', '2/2', '3/2'], figures: [10, 11, 11] },
+    ])
+    expect(places(result)).toEqual([
+      ['B', 1, false],
+      ['A', 2, true],
+      ['C', 2, true],
+    ])
+    expect(result.ties[0]).toMatchObject({ decidedBy: ['play-off', null], ifStillTied: 'extra-holes' })
+  })
+
+  it('takes no handicap off gross scores', () => {
+    const gross = {
+      format: 'stroke-play-gross',
+      methods: { ties: { ...usual, method: 'gross', ifStillTied: 'extra-holes' } },
+    } as const
+    const result = playedOff({ A: [5, 4, 4], B: [4, 4, 4], C: [4, 5, 5] }, gross)
+    expect(result.ties[0]?.playOffs[0]?.figures).toEqual([12, 13, 14])
+    expect(result.ties[0]?.ifStillTied).toBeNull()
+  })
+
+  it('waits until each has a score on each of its holes', () => {
+    const result = playedOff({ A: [5, 4, 4], B: [4, 4, 4], C: [4, 4, null] })
+    expect([result.ties[0]?.playOffs, places(result).map(([, place]) => place)]).toEqual([[], [1, 1, 1]])
+  })
+
+  it('is none where the terms do not say so, whatever was played for a match', () => {
+    for (const ifStillTied of ['shared', 'lot', 'play-off'] as const) {
+      const ties = { ...usual, method: 'share-of-handicap', ifStillTied } as const
+      const result = playedOff(
+        { A: [5, 4, 4], B: [4, 4, 4], C: [4, 4, 5] },
+        { methods: { allowancePercent: 100, ties } },
+      )
+      expect([result.ties[0]?.playOffs, result.ties[0]?.ifStillTied]).toEqual([[], ifStillTied])
+    }
+  })
+})
+
 describe('the countback of a game', () => {
   // Practice case CB-01; Committee Procedures 5A(6), quoted second-hand.
   it('puts three on 36 in order, with the step between each two', () => {
