@@ -61,6 +61,16 @@ export interface GameMethods {
 
 export type GameSetting = keyof GameMethods
 
+/**
+ * What a game without the setting is counted by, for ever: each came after games had been stored without it. Where a game
+ * says the same it writes nothing, so that this version plays with a server of the one before.
+ */
+export const missingMeans = {
+  courseHandicap: 'with-rating-minus-par',
+  skinsLeft: 'unclaimed',
+  shortTeam: 'those-there',
+} as const satisfies Partial<GameMethods>
+
 export const noMethods: GameMethods = {
   allowancePercent: null,
   rounding: null,

@@ -1,6 +1,6 @@
 import type { FormatName } from '#core/formats/format-names.ts'
 import type { ProposedAllowance } from '#core/formats/format-row.ts'
-import { type GameMethods, type GameSetting, noMethods } from '#core/formats/game-methods.ts'
+import { type GameMethods, type GameSetting, missingMeans, noMethods } from '#core/formats/game-methods.ts'
 import { formatTable } from '#core/formats/table.ts'
 import type { BallId, GameId, GroupId } from '#core/values/ids.ts'
 import type { Json } from '#core/values/json.ts'
@@ -57,6 +57,17 @@ export function defaultGameMethods(format: FormatName, named: Partial<GameMethod
   }
 }
 
+const meaning: Partial<GameMethods> = missingMeans
+
+/** The methods by name, with what the missing ones mean where a new game of the format names them. */
+export function methodsMeant(format: FormatName, methods: GameMethods): GameMethods {
+  const asked = defaultGameMethods(format)
+  const meant = Object.entries(missingMeans).filter(
+    ([name]) => methods[name as GameSetting] === null && asked[name as GameSetting] !== null,
+  )
+  return { ...methods, ...Object.fromEntries(meant) }
+}
+
 function percentOf({ percent, byCount }: ProposedAllowance, countingBalls: GameMethods['countingBalls']): number {
   const [count = 0, ...others] = countingBalls ?? []
   return others.length > 0 ? percent : (byCount?.[count - 1] ?? percent)
@@ -76,7 +87,7 @@ export function gameFacts(game: NewGame): { readonly key: string; readonly value
   const at = game.group === null ? { game: game.id } : { group: game.group, game: game.id }
   const methods = (Object.keys(factOfMethod) as GameSetting[]).flatMap(name => {
     const value = game.methods[name]
-    return value === null ? [] : [[factOfMethod[name], value as unknown as Json] as const]
+    return value === null || value === meaning[name] ? [] : [[factOfMethod[name], value as unknown as Json] as const]
   })
   const values: readonly (readonly [FactKind, Json])[] = [
     ['gameFormat', game.format],

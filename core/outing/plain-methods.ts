@@ -1,6 +1,6 @@
 import type { FormatName } from '#core/formats/format-names.ts'
 import type { GameMethods, GameSetting } from '#core/formats/game-methods.ts'
-import { defaultGameMethods } from './game-settings.ts'
+import { defaultGameMethods, methodsMeant } from './game-settings.ts'
 import type { PlainGame } from './plain-file.ts'
 
 /**
@@ -8,7 +8,7 @@ import type { PlainGame } from './plain-file.ts'
  * format proposes it, as where ties stand.
  */
 export function namedMethods(format: FormatName, methods: GameMethods): Partial<PlainGame> {
-  const { allowancePercent: allowance, ...others } = methods
+  const { allowancePercent: allowance, ...others } = methodsMeant(format, methods)
   const { allowancePercent: proposedAllowance, ...proposed } = defaultGameMethods(format, methods)
   const proposals: Readonly<Record<string, unknown>> = { allowance: proposedAllowance, ...proposed }
   return Object.fromEntries(

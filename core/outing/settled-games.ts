@@ -3,6 +3,7 @@ import { must, unreachable } from '#core/values/assert.ts'
 import { formatDecimal } from '#core/values/decimal.ts'
 import { type Fraction, roundHalfUp } from '#core/values/fraction.ts'
 import type { BallId } from '#core/values/ids.ts'
+import { methodsMeant } from './game-settings.ts'
 import type { Game, Outing } from './outing.ts'
 import type { Results } from './results.ts'
 import type {
@@ -59,31 +60,34 @@ function settledGame(outing: Outing, game: Game, result: GameResult): SettledGam
   }
 }
 
-const headOf = (game: Game): SettledGameHead => ({
-  id: game.id,
-  group: game.group,
-  format: game.format,
-  sides: game.sides,
-  over: game.holes && { from: settledAt(game.holes.from), to: settledAt(game.holes.to) },
-  settings: {
-    allowance: game.methods.allowancePercent,
-    rounding: game.methods.rounding,
-    courseHandicap: game.methods.courseHandicap,
-    nineHoleIndex: game.methods.nineHoleIndex,
-    matchStrokes: game.methods.matchStrokes,
-    sideStrokes: game.methods.sideStrokes,
-    handicapShares: game.methods.handicapShares,
-    mixedTees: game.methods.mixedTees,
-    countingBalls: game.methods.countingBalls,
-    shortTeam: game.methods.shortTeam,
-    drawnCard: game.methods.drawnCard,
-    maximumScore: game.methods.maximumScore,
-    skins: game.methods.skins,
-    skinsLeft: game.methods.skinsLeft,
-    presses: game.methods.presses,
-    ties: game.methods.ties,
-  },
-})
+function headOf(game: Game): SettledGameHead {
+  const methods = game.format === null ? game.methods : methodsMeant(game.format, game.methods)
+  return {
+    id: game.id,
+    group: game.group,
+    format: game.format,
+    sides: game.sides,
+    over: game.holes && { from: settledAt(game.holes.from), to: settledAt(game.holes.to) },
+    settings: {
+      allowance: methods.allowancePercent,
+      rounding: methods.rounding,
+      courseHandicap: methods.courseHandicap,
+      nineHoleIndex: methods.nineHoleIndex,
+      matchStrokes: methods.matchStrokes,
+      sideStrokes: methods.sideStrokes,
+      handicapShares: methods.handicapShares,
+      mixedTees: methods.mixedTees,
+      countingBalls: methods.countingBalls,
+      shortTeam: methods.shortTeam,
+      drawnCard: methods.drawnCard,
+      maximumScore: methods.maximumScore,
+      skins: methods.skins,
+      skinsLeft: methods.skinsLeft,
+      presses: methods.presses,
+      ties: methods.ties,
+    },
+  }
+}
 
 export const settledCourseHandicap = (exact: Fraction): SettledCourseHandicap => ({
   unrounded: formatDecimal(exact),

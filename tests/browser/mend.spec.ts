@@ -143,7 +143,7 @@ for (const colorScheme of ['light', 'dark'] as const) {
     await page.getByRole('combobox', { name: 'Alder', exact: true }).selectOption('not in this game')
     await page.getByRole('button', { name: 'Start the outing' }).click()
     await openTab(page, 'Board')
-    await expect(page.getByRole('region', { name: 'Four-ball match' })).toContainText('Birch & Oak')
+    await expect(page.getByRole('region', { name: 'Four-ball match' })).toContainText('Cedar & Oak')
     expect(['board', await seriousFaults(page)]).toEqual(['board', []])
     await page.getByRole('link', { name: 'Groups and players' }).click()
     await page.getByRole('button', { name: 'Throw balls for groups' }).click()
