@@ -1,4 +1,4 @@
-import { useState } from 'react'
+import { useEffect, useRef, useState } from 'react'
 import { Link } from 'wouter'
 import { type HoleKey, holeKey, type PlayedHole } from '#core/card/score.ts'
 import type { Group, Outing } from '#core/outing/outing.ts'
@@ -119,9 +119,16 @@ interface BoxProps {
 }
 
 function BoxButton({ player, hole, words, isOpen, onOpen }: BoxProps) {
+  const box = useRef<HTMLButtonElement>(null)
+  const wasOpen = useRef(isOpen)
+  useEffect(() => {
+    // The keys that were pressed are gone: back to the box.
+    if (wasOpen.current && !isOpen && document.activeElement === document.body) box.current?.focus()
+    wasOpen.current = isOpen
+  }, [isOpen])
   const name = say('card-box', { player, hole, score: words || say('changes-cleared') })
   return (
-    <button type="button" className="box" aria-expanded={isOpen} aria-label={name} onClick={onOpen}>
+    <button ref={box} type="button" className="box" aria-expanded={isOpen} aria-label={name} onClick={onOpen}>
       {words}
     </button>
   )

@@ -35,6 +35,7 @@ interface Props {
 export function BallRow(props: Props) {
   const { outing, results, ball, at, isYou, teesOff, hasHonour, isMarked, canScore, onScore } = props
   const [isMore, setMore] = useState(false)
+  const [hasBeenMore, setBeenMore] = useState(false)
   const key = holeKey(at)
   const player = outing.balls.get(ball)?.name ?? ball
   const card = outing.cards.get(ball)
@@ -43,8 +44,12 @@ export function BallRow(props: Props) {
   const settled = found.kind === 'one' ? found.score : null
   // The marker's keys show the marker's own record, so that it is not taken for written.
   const chosen = isMarked && found.kind === 'one' ? markerScore(found) : settled
-  const put = (score: HoleScore | null): void => {
+  const closeMore = (): void => {
     setMore(false)
+    setBeenMore(isMore)
+  }
+  const put = (score: HoleScore | null): void => {
+    closeMore()
     if (score !== chosen) onScore(score)
   }
   const said = [isYou && say('you'), hasHonour && say('honour'), teesOff, isMarked && say('you-mark')].filter(Boolean)
@@ -64,8 +69,10 @@ export function BallRow(props: Props) {
         )}
       </div>
       {!canScore && <p>{chosen === null ? say('not-yet') : formatScore(chosen)}</p>}
-      {canScore && isMore && <MoreKeys {...shared} onScore={put} onBack={() => setMore(false)} />}
-      {canScore && !isMore && <Keys {...shared} level={level} onScore={put} onMore={() => setMore(true)} />}
+      {canScore && isMore && <MoreKeys {...shared} onScore={put} onBack={closeMore} />}
+      {canScore && !isMore && (
+        <Keys {...shared} level={level} onScore={put} onMore={() => setMore(true)} isBack={hasBeenMore} />
+      )}
       {card?.isClosed && <p className="quiet">{say('card-closed')}</p>}
     </section>
   )

@@ -1,3 +1,4 @@
+import { useEffect, useRef } from 'react'
 import type { HoleScore } from '#core/card/score.ts'
 import { formatScore } from '../../words/figures.ts'
 import { say } from '../../words/say.ts'
@@ -11,10 +12,12 @@ interface Props {
   readonly candidates: readonly HoleScore[]
   readonly onScore: (score: HoleScore) => void
   readonly onMore: () => void
+  /** True when the other scores have just been closed. */
+  readonly isBack: boolean
 }
 
 /** The keys round the level: two below to two above, then more. */
-export function Keys({ player, level, chosen, candidates, onScore, onMore }: Props) {
+export function Keys({ player, level, chosen, candidates, onScore, onMore, isBack }: Props) {
   const isBeyond = chosen !== null && !isRoundLevel(chosen, level)
   return (
     <fieldset>
@@ -35,7 +38,7 @@ export function Keys({ player, level, chosen, candidates, onScore, onMore }: Pro
             />
           ),
         )}
-        <MoreKey player={player} chosen={isBeyond ? chosen : null} onMore={onMore} />
+        <MoreKey player={player} chosen={isBeyond ? chosen : null} onMore={onMore} isBack={isBack} />
       </div>
     </fieldset>
   )
@@ -45,13 +48,20 @@ interface MoreProps {
   readonly player: string
   readonly chosen: HoleScore | null
   readonly onMore: () => void
+  readonly isBack: boolean
 }
 
 /** Opens the other scores, and shows the one chosen among them. */
-function MoreKey({ player, chosen, onMore }: MoreProps) {
+function MoreKey({ player, chosen, onMore, isBack }: MoreProps) {
+  const key = useRef<HTMLButtonElement>(null)
+  const backAtFirst = useRef(isBack)
+  useEffect(() => {
+    if (backAtFirst.current) key.current?.focus({ preventScroll: true })
+  }, [])
   const name = say('more-of', { player })
   return (
     <button
+      ref={key}
       type="button"
       className={chosen === null ? 'key more' : 'key more chosen'}
       aria-expanded={false}

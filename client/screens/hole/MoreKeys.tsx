@@ -19,6 +19,8 @@ export function MoreKeys({ player, chosen, candidates, onScore, onBack }: Props)
   const keys = useRef<HTMLDivElement>(null)
   useEffect(() => {
     keys.current?.scrollIntoView({ block: 'nearest' })
+    // The key that was pressed is gone: its place is here.
+    keys.current?.querySelector('button')?.focus({ preventScroll: true })
   }, [])
   return (
     <fieldset>

@@ -4,6 +4,7 @@ import { Foot } from '../../parts/Foot.tsx'
 import { FirstCorner, SecondCorner } from '../../parts/LockCorner.tsx'
 import { lockStore } from '../../parts/lock.ts'
 import { Tabs } from '../../parts/Tabs.tsx'
+import { usePageFocus } from '../../parts/use-page-focus.ts'
 import { useOuting } from '../../state/use-outing.ts'
 import { say } from '../../words/say.ts'
 import type { OutingTab } from '../paths.ts'
@@ -20,10 +21,11 @@ export function OutingPage({ tab, children, above }: Props) {
   const log = useOuting(store => store.log)
   const hasNewer = useOuting(store => (store.outing?.newer.length ?? 0) > 0)
   const isLocked = useStore(lockStore)
+  const page = usePageFocus()
   return (
     <div className="page">
       {isLocked && <FirstCorner />}
-      <main className={tab} inert={isLocked}>
+      <main ref={page} className={tab} inert={isLocked}>
         {hasNewer && <p className="notice">{say('newer')}</p>}
         {children}
       </main>
