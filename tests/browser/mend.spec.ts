@@ -134,7 +134,7 @@ for (const colorScheme of ['light', 'dark'] as const) {
     await openAll(page)
     await page.getByRole('textbox', { name: 'One player a line' }).fill('Elm 3\nFir 18\nHazel 9\nOak 5')
     await page.getByRole('button', { name: 'Add 4 players' }).click()
-    // The match of four is one of eight now, its sides by hand.
+    // The match of four is one of eight now; who was chosen stays so until changed by hand.
     await page.getByText('Four-ball match sides', { exact: true }).click()
     await page.getByRole('combobox', { name: 'Oak' }).selectOption('side 1')
     await page.getByRole('button', { name: 'Start the outing' }).click()
