@@ -120,7 +120,7 @@ describe('the actions against a real server', () => {
     const own = await alder.actions.lookAtInvite(link)
     expect(own).toMatchObject({ ok: true, value: { log, isIn: true } })
     const birch = await open()
-    const seen = { log, isIn: false, title: 'Saturday', courseName: 'Quillmoor', day: null }
+    const seen = { log, isIn: false, title: 'Saturday', courseName: 'Quillmoor', day: null, players: ['Rowan'] }
     expect(await birch.actions.lookAtInvite(link)).toEqual({ ok: true, value: seen })
     expect(await birch.actions.listOutings()).toEqual([])
     expect(birch.store.getState().phase).toBe('closed')
