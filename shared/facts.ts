@@ -6,6 +6,7 @@ import { playingConditionsValues } from '#core/handicap/playing-conditions.ts'
 import { type FactKind, type FactValues, roles } from '#core/outing/facts.ts'
 import type { BallId, GameId, PlayerId, TeeId } from '#core/values/ids.ts'
 import type { Json } from '#core/values/json.ts'
+import { rememberByName } from '#core/values/memo.ts'
 import { groupId, hashText, idOf, inviteId, personName, textUpTo, wholeFrom } from './atoms.ts'
 import { gameMethods } from './game-methods.ts'
 import { limits } from './limits.ts'
@@ -169,7 +170,8 @@ export const factSchemas = {
 
 /** True when this version understands the value; a newer version's is kept, passed on and left out of the sums. */
 export function isKnownValue(kind: FactKind, value: Json): boolean {
-  if (kind !== 'score' || typeof value === 'object') return factSchemas[kind].safeParse(value).success
+  if (value !== null && typeof value === 'object') return isKnownObject(value, kind)
+  if (kind !== 'score' || value === null) return factSchemas[kind].safeParse(value).success
   const found = knownScores.get(value)
   if (found !== undefined) return found
   const isKnown = scoreSchema.safeParse(value).success
@@ -177,6 +179,11 @@ export function isKnownValue(kind: FactKind, value: Json): boolean {
   if (knownScores.size < 100) knownScores.set(value, isKnown)
   return isKnown
 }
+
+/** By the very value, which never changes: a log is read again after every act that is more than a score. */
+const isKnownObject = rememberByName(
+  (value: Extract<Json, object>, kind: FactKind) => factSchemas[kind].safeParse(value).success,
+)
 
 /** A day has thousands of scores and few different ones. */
 const knownScores = new Map<string | number | boolean, boolean>()

@@ -1,6 +1,6 @@
 import * as z from 'zod/mini'
+import { records } from '#core/card/card.ts'
 import { formatNames } from '#core/formats/format-names.ts'
-import { records } from '#core/outing/facts.ts'
 import type { PlainOuting } from '#core/outing/plain-file.ts'
 import type { BallId, GameId, PlayerId, TeeId } from '#core/values/ids.ts'
 import { groupId, idOf, personName, textUpTo, wholeFrom } from './atoms.ts'

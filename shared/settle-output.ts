@@ -1,6 +1,6 @@
 import * as z from 'zod/mini'
+import { records } from '#core/card/card.ts'
 import { unholedScores } from '#core/card/score.ts'
-import { records } from '#core/outing/facts.ts'
 import type { SettleOutput } from '#core/outing/settle-output.ts'
 import { factSchemas, jsonSchema } from './facts.ts'
 import { everyPlainNote } from './plain-notes.ts'

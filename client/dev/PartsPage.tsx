@@ -93,12 +93,13 @@ function Marks() {
 }
 
 function Strips() {
+  const cards = [...outing.balls.keys()].map(ball => [ball, must(results.cards.get(ball), 'a card a ball')] as const)
   const match = results.games.get('match' as never)
   const line = must(match?.kind === 'match' ? match.matches[0] : undefined, 'the sample has a match')
   return (
     <section>
       <h2>Strips</h2>
-      {[...results.cards].map(([ball, level]) => (
+      {cards.map(([ball, level]) => (
         <Strip
           key={ball}
           blocks={stripOf(outing, level, ball === 'alder' ? holeKey(at) : null)}

@@ -29,7 +29,7 @@ export function markOfCardScore(found: CardScore | undefined, level: number): Ma
 /** The different results that wait for a choice, numbers first and ascending. */
 export function candidatesOf(found: CardScore): readonly HoleScore[] {
   if (found.kind !== 'two') return []
-  const different = [...new Set(found.entries.map(({ score }) => score))]
+  const different = [...new Set(found.entries.map(({ value }) => value))]
   return different.sort((a, b) => orderOf(a) - orderOf(b))
 }
 

@@ -1,5 +1,5 @@
+import type { ScoreRecord } from '#core/card/card.ts'
 import type { PlayedHole } from '#core/card/score.ts'
-import type { ScoreRecord } from '#core/outing/facts.ts'
 import type { Outing } from '#core/outing/outing.ts'
 import { groupSpeakingFor } from '#core/outing/speaker.ts'
 import type { BallId, GroupId } from '#core/values/ids.ts'

@@ -1,4 +1,4 @@
-import { type LogState, standingsOf } from '#core/log/fold.ts'
+import { factsOf, keysOf, type LogState, standingsOf } from '#core/log/fold.ts'
 import type { FactValues, Grant, Place } from '#core/outing/facts.ts'
 import { makeKey, parseKey } from '#core/outing/keys.ts'
 import type { DeviceId, GroupId } from '#core/values/ids.ts'
@@ -14,7 +14,7 @@ export function grantOf(state: LogState, device: DeviceId): Grant | null {
 }
 
 export function groupsOf(state: LogState): readonly GroupId[] {
-  return [...state.current.keys()].flatMap(key => {
+  return keysOf(state).flatMap(key => {
     const parts = parseKey(key)
     return parts?.kind === 'group' && parts.group ? [parts.group] : []
   })
@@ -43,7 +43,7 @@ const feedOfGroup = (group: GroupId): Feed => `g/${group}`
 
 /** The groups that a ball of this group was also placed in. */
 function groupsAround(state: LogState, mine: GroupId): readonly GroupId[] {
-  return [...state.current].flatMap(([key, standings]) => {
+  return factsOf(state).flatMap(([key, standings]) => {
     if (parseKey(key)?.kind !== 'place') return []
     const named = standings.flatMap(({ value }) => {
       const parsed = factSchemas.place.safeParse(value)

@@ -1,15 +1,19 @@
-import type { DeviceId, GroupId, OpId } from '#core/values/ids.ts'
+import type { GroupId, OpId } from '#core/values/ids.ts'
 import type { HoleKey, HoleScore } from './score.ts'
 
-/** One writing of a score that counts: whose record, which phone, when. */
+export const records = ['card', 'marker', 'desk'] as const
+export type ScoreRecord = (typeof records)[number]
+
+/** One writing of a score that counts: the value that stands under its key, which act of which phone wrote it, when. */
 export interface ScoreEntry {
-  readonly score: HoleScore
-  readonly record: 'card' | 'marker' | 'desk'
   readonly key: string
+  readonly value: HoleScore
   readonly op: OpId
-  readonly device: DeviceId
   readonly at: number
 }
+
+/** Whose record an entry is in: its key says so last. */
+export const recordOf = ({ key }: ScoreEntry): ScoreRecord => key.slice(key.lastIndexOf('/') + 1) as ScoreRecord
 
 /** What a ball's records say of a hole. Two different results are unsettled in every total until one is chosen. */
 export type CardScore =

@@ -1,4 +1,4 @@
-import type { Card, CardScore } from './card.ts'
+import { type Card, type CardScore, recordOf } from './card.ts'
 import type { HoleKey, HoleScore } from './score.ts'
 import { scoresOn } from './settle-card.ts'
 
@@ -102,4 +102,4 @@ function holeOf(key: HoleKey, card: Card, player: CertifiedScores, marker: Certi
 const saidIn = (found: CardScore | undefined, record: 'card' | 'marker' | 'desk'): HoleScore[] =>
   found === undefined || found.kind === 'none'
     ? []
-    : [...new Set(found.entries.filter(entry => entry.record === record).map(({ score }) => score))]
+    : [...new Set(found.entries.filter(entry => recordOf(entry) === record).map(({ value }) => value))]

@@ -111,25 +111,30 @@ export function rankByCountback(
   scheme: CountbackScheme,
   cards: readonly CountbackCard[],
 ): CountbackRanking {
-  const steps = stepsOf[scheme].map(each => ({
-    name: each.name,
-    figures: cards.map(card => countbackFigure(method, scheme, each, card)),
-  }))
-  const compare = (one: number, other: number, { figures }: CountbackWorking): number =>
-    compareFigures(method, figures, one, other)
-  const separating = (one: number, other: number): number => steps.findIndex(each => compare(one, other, each) !== 0)
-  const order = cards
-    .map((_, at) => at)
-    .sort((one, other) => {
-      const each = steps[separating(one, other)]
-      return each === undefined ? 0 : compare(one, other, each)
-    })
-  const needed = order.slice(1).map((next, place) => separating(must(order[place], 'countback: one before it'), next))
+  const steps = stepsOf[scheme]
+  // Most ties are split by the first step: later ones are counted where they are needed.
+  const counted: CountbackWorking[] = []
+  const workingOf = (step: number): CountbackWorking => {
+    while (counted.length <= step) {
+      const each = must(steps[counted.length], 'countback: a step of the scheme')
+      counted.push({ name: each.name, figures: cards.map(card => countbackFigure(method, scheme, each, card)) })
+    }
+    return must(counted[step], 'countback: counted just now')
+  }
+  const compared = (one: number, other: number): { readonly step: number; readonly by: number } => {
+    for (let step = 0; step < steps.length; step++) {
+      const by = compareFigures(method, workingOf(step).figures, one, other)
+      if (by !== 0) return { step, by }
+    }
+    return { step: -1, by: 0 }
+  }
+  const order = cards.map((_, at) => at).sort((one, other) => compared(one, other).by)
+  const needed = order.slice(1).map((next, at) => compared(must(order[at], 'countback: one before it'), next).step)
   const last = needed.includes(-1) ? steps.length - 1 : Math.max(-1, ...needed)
   return {
     order,
-    decidedBy: needed.map(each => steps[each]?.name ?? null),
-    working: steps.slice(0, last + 1),
+    decidedBy: needed.map(step => steps[step]?.name ?? null),
+    working: last < 0 ? [] : counted.slice(0, last + 1),
   }
 }
 

@@ -2,11 +2,11 @@ import type { GroupId } from '#core/values/ids.ts'
 import type { Card, CardScore, LateScore, ScoreEntry, StrayScore } from './card.ts'
 import { type HoleKey, type HoleScore, holeKey, type PlayedHole } from './score.ts'
 
-/** One current writing of a score, by whichever group or by the desk (null). */
-export interface Writing extends ScoreEntry {
-  readonly hole: number
-  readonly lap: number
-  readonly group: GroupId | null
+/** The current writings under one key of a ball's scores: by a group's record or the desk's (null). */
+export interface ScoreRow {
+  readonly at: PlayedHole & { readonly group: GroupId | null }
+  /** At least one. */
+  readonly entries: readonly ScoreEntry[]
 }
 
 /** Whose writing counts for a ball on a hole; null counts the desk's alone. */
@@ -23,74 +23,65 @@ export interface SettledCard {
  * close stands its values are the scores, and what differs from them is late, in whatever order the two came.
  */
 export function settleCard(
-  writings: readonly Writing[],
+  rows: readonly ScoreRow[],
   ownerOf: OwnerOf,
   closed: ReadonlyMap<HoleKey, HoleScore> | null,
 ): SettledCard {
-  const counting: Writing[] = []
+  const counting: ScoreRow[] = []
   const stray: StrayScore[] = []
-  for (const writing of writings) {
-    if (writing.group === null || writing.group === ownerOf(writing)) counting.push(writing)
-    else stray.push({ ...writing, group: writing.group })
+  for (const row of rows) {
+    const { group } = row.at
+    if (group === null || group === ownerOf(row.at)) counting.push(row)
+    else for (const entry of row.entries) stray.push({ ...entryOf(entry), ...holeOf(row), group })
   }
-  if (closed === null) return { card: { scores: scoresOf(counting), isClosed: false }, late: [], stray }
+  if (closed === null) return { card: { scores: scoresOf(counting), isClosed: false }, late: noLate, stray }
   return { card: { scores: closedScoresOf(counting, closed), isClosed: true }, late: lateOf(counting, closed), stray }
 }
 
-function scoresOf(writings: readonly Writing[]): Map<HoleKey, CardScore> {
-  const byHole = new Map<HoleKey, ScoreEntry[]>()
-  for (const writing of writings) {
-    const entries = byHole.get(holeKey(writing))
-    if (entries) entries.push(writing)
-    else byHole.set(holeKey(writing), [writing])
-  }
+const noLate: readonly LateScore[] = []
+
+function scoresOf(rows: readonly ScoreRow[]): Map<HoleKey, CardScore> {
   const scores = new Map<HoleKey, CardScore>()
-  for (const [key, entries] of byHole) scores.set(key, agreementOf(entries))
+  for (const { at, entries } of rows) {
+    const key = holeKey(at)
+    const found = scores.get(key)
+    const all = found === undefined || found.kind === 'none' ? entries : [...found.entries, ...entries]
+    scores.set(key, agreementOf(all))
+  }
   return scores
 }
 
 function agreementOf(entries: readonly ScoreEntry[]): CardScore {
-  const [first, ...rest] = entries
+  const first = entries[0]
   if (first === undefined) return { kind: 'none' }
-  return rest.every(({ score }) => score === first.score)
-    ? { kind: 'one', score: first.score, entries }
-    : { kind: 'two', entries }
+  for (const { value } of entries) if (value !== first.value) return { kind: 'two', entries }
+  return { kind: 'one', score: first.value, entries }
 }
 
-function closedScoresOf(
-  writings: readonly Writing[],
-  closed: ReadonlyMap<HoleKey, HoleScore>,
-): Map<HoleKey, CardScore> {
+function closedScoresOf(rows: readonly ScoreRow[], closed: ReadonlyMap<HoleKey, HoleScore>): Map<HoleKey, CardScore> {
   const scores = new Map<HoleKey, CardScore>()
   for (const [key, score] of closed) {
-    const agreeing = writings.filter(writing => holeKey(writing) === key && writing.score === score)
-    scores.set(key, { kind: 'one', score, entries: agreeing.map(entryOf) })
+    const ofHole = rows.filter(({ at }) => holeKey(at) === key).flatMap(({ entries }) => entries)
+    scores.set(key, { kind: 'one', score, entries: ofHole.filter(({ value }) => value === score) })
   }
   return scores
 }
 
-function lateOf(writings: readonly Writing[], closed: ReadonlyMap<HoleKey, HoleScore>): LateScore[] {
-  const late: LateScore[] = []
-  for (const writing of writings) {
-    const closedScore = closed.get(holeKey(writing)) ?? null
-    if (writing.score === closedScore) continue
-    late.push({ ...entryOf(writing), hole: writing.hole, lap: writing.lap, closed: closedScore })
-  }
-  return late
+function lateOf(rows: readonly ScoreRow[], closed: ReadonlyMap<HoleKey, HoleScore>): LateScore[] {
+  return rows.flatMap(row => {
+    const closedScore = closed.get(holeKey(row.at)) ?? null
+    const differing = row.entries.filter(({ value }) => value !== closedScore)
+    return differing.map(entry => ({ ...entryOf(entry), ...holeOf(row), closed: closedScore }))
+  })
 }
 
-const entryOf = ({ score, record, key, op, device, at }: Writing): ScoreEntry => ({
-  score,
-  record,
-  key,
-  op,
-  device,
-  at,
-})
+const entryOf = ({ key, value, op, at }: ScoreEntry): ScoreEntry => ({ key, value, op, at })
+
+const holeOf = ({ at: { hole, lap } }: ScoreRow): PlayedHole => ({ hole, lap })
 
 /** The different scores that a card holds for a hole: none, one or several. */
 export function scoresOn(card: Card, key: HoleKey): readonly HoleScore[] {
   const found = card.scores.get(key)
   if (found === undefined || found.kind === 'none') return []
-  return found.kind === 'one' ? [found.score] : [...new Set(found.entries.map(({ score }) => score))]
+  return found.kind === 'one' ? [found.score] : [...new Set(found.entries.map(({ value }) => value))]
 }

@@ -1,11 +1,48 @@
+import type { Card, CardScore } from '#core/card/card.ts'
 import type { HoleKey, HoleScore } from '#core/card/score.ts'
 import { scoresOn } from '#core/card/settle-card.ts'
 import { maximumOf } from '#core/formats/measures/capped.ts'
 import type { BallId } from '#core/values/ids.ts'
-import type { SoundGame } from './game-input.ts'
+import type { InputHole, SoundGame } from './game-input.ts'
 import type { HoleNote, HoleNoteCode } from './game-result.ts'
+import type { Penalty } from './happenings.ts'
 import type { BallHole, Measure, MeasuredHole, Worth } from './parts.ts'
 import { isAbsent, isDisqualified, isOutOfHole } from './taking-part.ts'
+
+/** A ball of a game with all that bears on its holes, found once for all of them. */
+export interface BallInGame {
+  readonly ball: BallId
+  readonly holes: ReadonlyMap<HoleKey, InputHole>
+  readonly card: Card
+  readonly strokes: ReadonlyMap<HoleKey, number>
+  readonly teePar: ReadonlyMap<HoleKey, number>
+  readonly penalties: readonly Penalty[]
+  /** False for a ball that takes part in every hole: nearly always. */
+  readonly mayMiss: boolean
+}
+
+/** With what is written for it, whatever it is worth. */
+export interface HoleOfBall extends BallHole {
+  readonly written: CardScore['kind']
+}
+
+const none: ReadonlyMap<HoleKey, number> = new Map()
+
+/** Null for a ball that the game does not have. */
+export function ballInGame(game: SoundGame, ball: BallId): BallInGame | null {
+  const found = game.balls.get(ball)
+  if (found === undefined) return null
+  const { absences, disqualified, penalties } = game.happenings
+  return {
+    ball,
+    holes: found.holes,
+    card: found.card,
+    strokes: game.strokes.get(ball)?.byHole ?? none,
+    teePar: game.teePar.get(ball) ?? none,
+    penalties: penalties.length === 0 ? penalties : penalties.filter(each => each.ball === ball),
+    mayMiss: absences.has(ball) || disqualified.some(each => each.ball === ball),
+  }
+}
 
 /** A hole for a ball with the game's strokes on it; null where the ball does not play it. */
 export function measuredHole(game: SoundGame, ball: BallId, key: HoleKey): MeasuredHole | null {
@@ -21,31 +58,40 @@ export const worthOf = (measure: Measure, at: MeasuredHole, gross: number | null
   isHoled: gross !== null,
 })
 
+/** What a ball has on a hole, by the hole's key. */
+export function ballHoleOf(game: SoundGame, ball: BallId, key: HoleKey): HoleOfBall {
+  const own = ballInGame(game, ball)
+  return own === null ? notPlayed(ball) : holeOfBall(game, own, key)
+}
+
+const notPlayed = (ball: BallId): HoleOfBall => ({ ball, worths: [], level: 0, notes: noNotes, written: 'none' })
+
 /** What a ball has on a hole of a total: its scores measured, or what happened to it instead. */
-export function ballHoleOf(game: SoundGame, ball: BallId, key: HoleKey): BallHole {
-  const found = game.balls.get(ball)
-  const at = measuredHole(game, ball, key)
-  if (found === undefined || at === null) return { ball, worths: [], level: 0, notes: noNotes }
-  const { measure } = game
-  const level = at.par - (game.teePar.get(ball)?.get(key) ?? 0)
-  const missed = reasonMissed(game, ball, key)
-  if (missed !== null) return { ball, level, worths: [worthOf(measure, at, null)], notes: [{ code: missed, ball }] }
-  if (game.happenings.holesOut.get(key)?.counts === 'net-par') {
-    const gross = at.par + (measure.isNet ? at.strokes : 0)
-    return { ball, level, worths: [worthOf(measure, at, gross)], notes: [{ code: 'net-par', ball }] }
-  }
-  const scores = scoresOn(found.card, key)
-  // What a card lacks once the desk has closed it is no score, as it stands on the card.
-  if (scores.length === 0 && found.card.isClosed) {
-    return { ball, level, worths: [worthOf(measure, at, null)], notes: [{ code: 'blank', ball }] }
-  }
-  const penalty = penaltyOn(game, ball, key)
-  return {
+export function holeOfBall(game: SoundGame, own: BallInGame, key: HoleKey): HoleOfBall {
+  const { ball, card } = own
+  const par = own.holes.get(key)?.par
+  if (par === undefined) return notPlayed(ball)
+  const { measure, happenings, methods } = game
+  const found = card.scores.get(key)
+  const written = found?.kind ?? 'none'
+  const at = { par, strokes: own.strokes.get(key) ?? 0, maximum: methods.maximumScore }
+  const level = par - (own.teePar.get(key) ?? 0)
+  const withOne = (gross: number | null, code: HoleNoteCode): HoleOfBall => ({
     ball,
     level,
-    worths: scores.map(score => worthOf(measure, at, grossOf(score, penalty))),
-    notes: notesOf(game, ball, at, scores, penalty),
-  }
+    worths: [worthOf(measure, at, gross)],
+    notes: [{ code, ball }],
+    written,
+  })
+  const missed = own.mayMiss ? reasonMissed(game, ball, key) : null
+  if (missed !== null) return withOne(null, missed)
+  if (happenings.holesOut.get(key)?.counts === 'net-par')
+    return withOne(par + (measure.isNet ? at.strokes : 0), 'net-par')
+  // What a card lacks once the desk has closed it is no score, as it stands on the card.
+  if (written === 'none' && card.isClosed) return withOne(null, 'blank')
+  const penalty = own.penalties.length === 0 ? 0 : penaltyOn(own, key)
+  const worths = worthsOf(measure, at, card, key, found, penalty)
+  return { ball, level, worths, notes: notesOf(measure, ball, at, found, penalty), written }
 }
 
 const noNotes: readonly HoleNote[] = []
@@ -57,22 +103,34 @@ function reasonMissed(game: SoundGame, ball: BallId, key: HoleKey): HoleNoteCode
   return isOut || isOutOfHole(game, ball, key) ? 'disqualified' : null
 }
 
-const penaltyOn = ({ happenings }: SoundGame, ball: BallId, key: HoleKey): number =>
-  happenings.penalties.reduce((sum, each) => sum + (each.ball === ball && each.hole === key ? each.strokes : 0), 0)
+const penaltyOn = ({ penalties }: BallInGame, key: HoleKey): number =>
+  penalties.reduce((sum, { hole, strokes }) => sum + (hole === key ? strokes : 0), 0)
 
 const grossOf = (score: HoleScore, penalty: number): number | null =>
   typeof score === 'number' ? score + penalty : null
 
+function worthsOf(
+  measure: Measure,
+  at: MeasuredHole,
+  card: Card,
+  key: HoleKey,
+  found: CardScore | undefined,
+  penalty: number,
+): Worth[] {
+  if (found?.kind === 'one') return [worthOf(measure, at, grossOf(found.score, penalty))]
+  return scoresOn(card, key).map(score => worthOf(measure, at, grossOf(score, penalty)))
+}
+
 /** What the one score of a hole does not say of itself. */
 function notesOf(
-  { measure }: SoundGame,
+  measure: Measure,
   ball: BallId,
   at: MeasuredHole,
-  scores: readonly HoleScore[],
+  found: CardScore | undefined,
   penalty: number,
 ): readonly HoleNote[] {
-  const score = scores[0]
-  if (score === undefined || scores.length > 1) return noNotes
+  if (found?.kind !== 'one') return noNotes
+  const { score } = found
   const gross = grossOf(score, penalty)
   const isCapped = measure.isCapped && (gross === null || gross > maximumOf(at))
   if (gross !== null && penalty === 0 && !isCapped) return noNotes

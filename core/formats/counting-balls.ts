@@ -30,25 +30,28 @@ export function sideValueOf(balls: readonly BallHole[], count: number, measure: 
   const first = balls[0]
   if (first !== undefined && balls.length === 1 && count === 1) return valueOfOne(first)
   const written = balls.filter(({ worths }) => worths.length > 0)
-  if (written.length === 0) return { kind: 'open' }
+  if (written.length === 0) return open
   const isComplete = written.length === balls.length
   const choices = choicesOf(written).map(choice => countingOf(choice, count, measure, isComplete))
   const outcomes = [...new Set(choices.map(valueOfBalls))]
   if (outcomes.length > 1) return { kind: 'two', values: outcomes }
   const [counting = null] = choices
   const value = valueOfBalls(counting)
-  if (counting === null || value === null) return isComplete ? { kind: 'none' } : { kind: 'open' }
+  if (counting === null || value === null) return isComplete ? nothing : open
   return { kind: 'value', value, level: sumOf(counting.map(({ level }) => level)), balls: ballsOf(written, counting) }
 }
+
+const open: SideHole = { kind: 'open' }
+const nothing: SideHole = { kind: 'none' }
 
 /** A side of one ball is what the ball is. */
 function valueOfOne({ ball, worths, level }: BallHole): SideHole {
   const first = worths[0]
-  if (first === undefined) return { kind: 'open' }
+  if (first === undefined) return open
   const { value } = first
-  if (worths.some(other => other.value !== value))
+  if (worths.length > 1 && worths.some(other => other.value !== value))
     return { kind: 'two', values: [...new Set(worths.map(each => each.value))] }
-  return value === null ? { kind: 'none' } : { kind: 'value', value, level, balls: [ball] }
+  return value === null ? nothing : { kind: 'value', value, level, balls: [ball] }
 }
 
 /** The best few of those holed, best first; of equal ones first what is further under level. */
@@ -58,12 +61,16 @@ export function bestFew<T extends Countable>(holed: readonly T[], count: number,
 }
 
 /** One score a ball, in every way that the open choices may go. */
-const choicesOf = (balls: readonly BallHole[]): readonly Choice[][] =>
-  balls.reduce<Choice[][]>(
-    (choices, { ball, worths, level }) =>
-      choices.flatMap(choice => worths.map(worth => [...choice, { ball, level, ...worth }])),
+function choicesOf(balls: readonly BallHole[]): readonly Choice[][] {
+  const ofEach = balls.map(({ ball, worths, level }) =>
+    worths.map(({ value, isHoled }): Choice => ({ ball, value, isHoled, level })),
+  )
+  if (ofEach.every(choices => choices.length === 1)) return [ofEach.flat()]
+  return ofEach.reduce<Choice[][]>(
+    (choices, next) => choices.flatMap(choice => next.map(each => [...choice, each])),
     [[]],
   )
+}
 
 /** The balls that count; null where the side has no value yet, or none at all. */
 function countingOf(

@@ -31,11 +31,13 @@ function gapsOfSides({ sides, balls }: GameInput, { sides: shape }: FormatRow): 
   if (!isWithin(sides.length, shape.count)) return [gap('wrong sides')]
   if (sides.some(side => !isWithin(side.length, shape.balls))) return [gap('wrong sides')]
   if (shape.isOneAgainstSeveral && !isOneAgainstSeveral(sides)) return [gap('wrong sides')]
-  const all = sides.flat()
-  const wrong = all.filter(
-    (ball, place) => !isWithin(balls.get(ball)?.handicaps.length ?? 0, shape.players) || all.indexOf(ball) !== place,
-  )
-  return [...new Set(wrong)].map(ball => gap('wrong sides', ball))
+  const wrong = new Set<BallId>()
+  const named = new Set<BallId>()
+  for (const ball of sides.flat()) {
+    if (named.has(ball) || !isWithin(balls.get(ball)?.handicaps.length ?? 0, shape.players)) wrong.add(ball)
+    named.add(ball)
+  }
+  return [...wrong].map(ball => gap('wrong sides', ball))
 }
 
 const isOneAgainstSeveral = (sides: readonly (readonly BallId[])[]): boolean =>

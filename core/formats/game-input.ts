@@ -3,6 +3,7 @@ import type { HoleKey } from '#core/card/score.ts'
 import type { Ratings } from '#core/handicap/course-handicap.ts'
 import type { Fraction } from '#core/values/fraction.ts'
 import type { BallId, GameId, PlayerId } from '#core/values/ids.ts'
+import { rememberBy } from '#core/values/memo.ts'
 import type { FormatName } from './format-names.ts'
 import type { GameMethods } from './game-methods.ts'
 import type { BallStrokes, GameGap, GameResult } from './game-result.ts'
@@ -20,6 +21,11 @@ export interface InputHole {
   /** False for an extra hole. */
   readonly isScheduled: boolean
 }
+
+/** The holes of the round, without the extra ones. */
+export const scheduledOf = rememberBy((order: readonly InputHole[]): readonly InputHole[] =>
+  order.filter(({ isScheduled }) => isScheduled),
+)
 
 /** What a ball plays off: a course handicap, unrounded; strokes agreed for every game; or why nobody knows. */
 export type BallHandicap =

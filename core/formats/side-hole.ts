@@ -13,7 +13,3 @@ export const countOn = ({ ballRule, balls, methods }: SoundGame, side: readonly 
 /** True while one of the side's balls has two scores on the hole, whatever they would change. */
 export const isUnsettled = (game: SoundGame, side: readonly BallId[], key: HoleKey): boolean =>
   side.some(ball => game.balls.get(ball)?.card.scores.get(key)?.kind === 'two')
-
-/** True when something is written for a ball of the side. */
-export const isWritten = (game: SoundGame, side: readonly BallId[], key: HoleKey): boolean =>
-  side.some(ball => (game.balls.get(ball)?.card.scores.get(key)?.kind ?? 'none') !== 'none')

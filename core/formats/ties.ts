@@ -7,22 +7,23 @@ import {
 } from '#core/card/countback.ts'
 import { must } from '#core/values/assert.ts'
 import type { BallId } from '#core/values/ids.ts'
-import { rememberBy } from '#core/values/memo.ts'
+import { rememberBy, rememberByName } from '#core/values/memo.ts'
 import { ballHoleOf } from './ball-hole.ts'
-import type { InputHole, SoundGame } from './game-input.ts'
+import { type InputHole, type SoundGame, scheduledOf } from './game-input.ts'
 import type { TieTerms } from './game-methods.ts'
 import type { SideHole, Tie, TotalLine } from './game-result.ts'
+import type { Placed, UnplacedLine } from './places.ts'
 import { type PlayOff, playOffOf } from './play-off.ts'
 import { countOn } from './side-hole.ts'
 
 /** A game's lines after its countback, with the working of every tie that was counted back. */
 export interface SplitLines {
-  readonly lines: readonly TotalLine[]
+  readonly lines: readonly Placed[]
   readonly ties: readonly Tie[]
 }
 
 /** Splits the ties between lines that are all finished by the game's own terms; without terms ties stand. */
-export function splitTies(game: SoundGame, lines: readonly TotalLine[]): SplitLines {
+export function splitTies(game: SoundGame, lines: readonly Placed[]): SplitLines {
   const { ties: terms } = game.methods
   if (terms === null) return { lines, ties: [] }
   const groups = groupsOf(lines).map(group =>
@@ -32,8 +33,8 @@ export function splitTies(game: SoundGame, lines: readonly TotalLine[]): SplitLi
 }
 
 /** Runs of lines that share a place. */
-function groupsOf(lines: readonly TotalLine[]): TotalLine[][] {
-  const groups: TotalLine[][] = []
+function groupsOf(lines: readonly Placed[]): Placed[][] {
+  const groups: Placed[][] = []
   for (const line of lines) {
     const group = groups.at(-1)
     if (group?.[0]?.place === line.place) group.push(line)
@@ -42,12 +43,12 @@ function groupsOf(lines: readonly TotalLine[]): TotalLine[][] {
   return groups
 }
 
-const isToSplit = (group: readonly TotalLine[]): boolean =>
-  group.length > 1 && group.every(({ place, isFinished }) => place !== null && isFinished)
+const isToSplit = (group: readonly Placed[]): boolean =>
+  group.length > 1 && group.every(({ place, line }) => place !== null && line.isFinished)
 
-function splitGroup(game: SoundGame, terms: TieTerms, group: readonly TotalLine[]): SplitLines {
+function splitGroup(game: SoundGame, terms: TieTerms, group: readonly Placed[]): SplitLines {
   const method = methodOf(game, terms, group)
-  const cards = group.map(line =>
+  const cards = group.map(({ line }) =>
     keptCard(line.byHole, `${method} ${terms.holes}`, () => cardOf(game, terms, method, line)),
   )
   const scheme = schemeOf(terms, cards[0]?.scores.length ?? 0)
@@ -60,7 +61,7 @@ function splitGroup(game: SoundGame, terms: TieTerms, group: readonly TotalLine[
     lines: placed(inOrder, decidedBy),
     ties: [
       {
-        sides: inOrder.map(({ side }) => side),
+        sides: inOrder.map(({ line }) => line.side),
         method,
         holes: terms.holes,
         working: working.map(({ name, figures }) => ({
@@ -78,8 +79,8 @@ function splitGroup(game: SoundGame, terms: TieTerms, group: readonly TotalLine[
 type Ranked = Pick<ReturnType<typeof rankByCountback>, 'order' | 'decidedBy'>
 
 /** The order after the play-offs of those whom no step of the countback separated. */
-function playedOff(game: SoundGame, group: readonly TotalLine[], { order, decidedBy }: Ranked) {
-  const sideAt = (at: number) => must(group[at], 'a line for each card').side
+function playedOff(game: SoundGame, group: readonly Placed[], { order, decidedBy }: Ranked) {
+  const sideAt = (at: number) => must(group[at], 'a line for each card').line.side
   const playOffs: PlayOff[] = []
   const after = { order: [] as number[], decidedBy: [] as (string | null)[] }
   for (const run of runsOf(order, decidedBy)) {
@@ -111,13 +112,13 @@ function runsOf(order: readonly number[], decidedBy: readonly (string | null)[])
 }
 
 /** Each line behind the one before it, or level with it where no step put it there. */
-function placed(lines: readonly TotalLine[], decidedBy: readonly (string | null)[]): TotalLine[] {
+function placed(lines: readonly Placed[], decidedBy: readonly (string | null)[]): Placed[] {
   const first = lines[0]?.place ?? 1
   let place = first
-  return lines.map((line, at) => {
+  return lines.map(({ line }, at) => {
     if (at > 0 && decidedBy[at - 1] !== null) place = first + at
     const isTied = (at > 0 && decidedBy[at - 1] === null) || decidedBy[at] === null
-    return { ...line, place, isTied }
+    return { line, place, isTied }
   })
 }
 
@@ -126,12 +127,12 @@ function placed(lines: readonly TotalLine[], decidedBy: readonly (string | null)
  * and net strokes of a side of several balls as they fall, since their handicap is no one ball's.
  * Source: advice of the national unions of Great Britain and Ireland (appendix on ties), quoted second-hand.
  */
-function methodOf({ measure }: SoundGame, { method }: TieTerms, lines: readonly TotalLine[]): CountbackMethod {
+function methodOf({ measure }: SoundGame, { method }: TieTerms, lines: readonly Placed[]): CountbackMethod {
   if (measure.unit !== 'strokes') return 'points'
   if (!measure.isNet) return 'gross'
   // The strokes of a ghost or of a card drawn are no ball's of the side.
-  if (lines.some(({ ghost, drawnCard }) => ghost !== null || drawnCard !== null)) return 'strokes-as-they-fall'
-  const isShared = method === 'share-of-handicap' && lines.every(({ side }) => side.length === 1)
+  if (lines.some(({ line }) => line.ghost !== null || line.drawnCard !== null)) return 'strokes-as-they-fall'
+  const isShared = method === 'share-of-handicap' && lines.every(({ line }) => line.side.length === 1)
   return method === 'gross' || isShared ? method : 'strokes-as-they-fall'
 }
 
@@ -153,7 +154,7 @@ function keptCard(byHole: TotalLine['byHole'], name: string, make: () => Countba
 }
 
 /** A side's counting scores in the order that counts; a hole out of play is nothing to everybody. */
-function cardOf(game: SoundGame, { holes }: TieTerms, method: CountbackMethod, line: TotalLine): CountbackCard {
+function cardOf(game: SoundGame, { holes }: TieTerms, method: CountbackMethod, line: UnplacedLine): CountbackCard {
   const order = orderOf(game, line.side, holes)
   const values = order.map(({ key }) => valueOfHole(line.byHole.get(key)))
   if (method === 'points' || method === 'strokes-as-they-fall')
@@ -166,17 +167,19 @@ function cardOf(game: SoundGame, { holes }: TieTerms, method: CountbackMethod, l
   }
 }
 
+const orderOf = ({ balls }: SoundGame, [first]: readonly BallId[], holes: TieTerms['holes']): readonly InputHole[] =>
+  first === undefined ? [] : inCountback(balls.get(first)?.order ?? [], holes)
+
 /** A lap comes after the one before it, whatever its holes are numbered. */
-function orderOf({ balls }: SoundGame, [first]: readonly BallId[], holes: TieTerms['holes']): InputHole[] {
-  const order = (first === undefined ? [] : (balls.get(first)?.order ?? [])).filter(({ isScheduled }) => isScheduled)
-  const byNumber = new Map(order.map(hole => [100 * hole.lap + hole.hole, hole]))
+const inCountback = rememberByName((order: readonly InputHole[], holes: TieTerms['holes']): readonly InputHole[] => {
+  const byNumber = new Map(scheduledOf(order).map(hole => [100 * hole.lap + hole.hole, hole]))
   return countbackOrder(holes, [...byNumber.keys()]).map(each => must(byNumber.get(each), 'a hole of the round'))
-}
+})
 
 const valueOfHole = (hole: SideHole | undefined): number => (hole?.kind === 'value' ? hole.value : 0)
 
 /** The gross strokes of the balls that count, of balls level the lower. */
-function grossOf(game: SoundGame, { side, byHole }: TotalLine, key: InputHole['key']): number {
+function grossOf(game: SoundGame, { side, byHole }: UnplacedLine, key: InputHole['key']): number {
   const hole = byHole.get(key)
   if (hole?.kind !== 'value') return 0
   const grosses = hole.balls.map(ball => {

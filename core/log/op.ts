@@ -57,8 +57,13 @@ export const textOfOp = (op: Op): string => canonicalJson(op as unknown as Json)
 /** The group a key belongs to (`g/<group>/…`), or null: the desk alone writes it. */
 export function groupOfKey(key: string): GroupId | null {
   if (!key.startsWith('g/')) return null
-  return (key.split('/', 2)[1] ?? '') as GroupId
+  const end = key.indexOf('/', 2)
+  return key.slice(2, end === -1 ? undefined : end) as GroupId
 }
+
+/** True for a key under `g/<group>/`, with no text made to find out. */
+export const isKeyOf = (group: GroupId | null, key: string): boolean =>
+  group !== null && key.startsWith('g/') && key.startsWith(group, 2) && key[2 + group.length] === '/'
 
 export const opFaults = ['no facts', 'key twice', 'key outside the scope'] as const
 export type OpFault = (typeof opFaults)[number]

@@ -1,7 +1,6 @@
 import type { DeviceId, OpId } from '#core/values/ids.ts'
 import type { Json } from '#core/values/json.ts'
-import type { LogState, Standing } from './fold.ts'
-import { compareStandings } from './fold.ts'
+import { compareStandings, factsOf, inParts, type LogState, type Standing } from './fold.ts'
 import type { Ranges } from './ranges.ts'
 
 /** A log's state as plain columns: row i of the facts is (keys[i], values[i], ops[i], ticks[i], ats[i]). */
@@ -20,7 +19,9 @@ const byText = ([a]: readonly [string, unknown], [b]: readonly [string, unknown]
 
 /** The same state always gives the same snapshot, whatever order its ops came in. */
 export function snapshotOf(state: LogState): Snapshot {
-  const rows = [...state.current].sort(byText).flatMap(([key, standings]) => standings.map(s => ({ key, ...s })))
+  const rows = factsOf(state)
+    .sort(byText)
+    .flatMap(([, standings]) => standings)
   return {
     keys: rows.map(row => row.key),
     values: rows.map(row => row.value),
@@ -35,15 +36,15 @@ export function snapshotOf(state: LogState): Snapshot {
 
 /** The state that a snapshot holds; ops fold onto it as onto any other. */
 export function stateOfSnapshot(snapshot: Snapshot): LogState {
-  const current = new Map<string, Standing[]>()
+  const byKey = new Map<string, Standing[]>()
   for (const [row, key] of snapshot.keys.entries()) {
-    const standings = current.get(key) ?? []
+    const standings = byKey.get(key) ?? []
     standings.push(standingOfRow(snapshot, row))
-    current.set(key, standings)
+    byKey.set(key, standings)
   }
-  for (const standings of current.values()) standings.sort(compareStandings)
+  for (const standings of byKey.values()) standings.sort(compareStandings)
   return {
-    current,
+    current: inParts(byKey),
     buried: new Map(snapshot.buried.map(([op, keys]) => [op, new Set(keys)])),
     here: new Map(snapshot.here),
     tick: snapshot.tick,
@@ -51,6 +52,7 @@ export function stateOfSnapshot(snapshot: Snapshot): LogState {
 }
 
 const standingOfRow = (snapshot: Snapshot, row: number): Standing => ({
+  key: snapshot.keys[row] ?? '',
   value: snapshot.values[row] ?? null,
   op: snapshot.ops[row] as OpId,
   tick: snapshot.ticks[row] ?? 0,

@@ -1,9 +1,10 @@
+import type { ScoreRecord } from '#core/card/card.ts'
 import type { HoleScore, PlayedHole } from '#core/card/score.ts'
-import { type LogState, seenUnder, standingsOf } from '#core/log/fold.ts'
+import { factsOf, keysOf, type LogState, seenUnder, standingsOf } from '#core/log/fold.ts'
 import { type Fact, groupOfKey, withdrawn } from '#core/log/op.ts'
 import type { BallId, GroupId } from '#core/values/ids.ts'
 import type { Json } from '#core/values/json.ts'
-import type { ClosedScore, ScoreRecord } from './facts.ts'
+import type { ClosedScore } from './facts.ts'
 import { makeKey, parseKey, scoreKey } from './keys.ts'
 import type { Outing } from './outing.ts'
 import { inCardOrder, settledScores } from './settled-scores.ts'
@@ -48,7 +49,7 @@ export function chooseScoreFacts(state: LogState, outing: Outing, choice: Choice
 /** The keys of the records that count for a ball on a hole; what another group wrote is not among them. */
 function recordKeys(state: LogState, outing: Outing, { ball, hole, lap }: Choice): string[] {
   const stray = new Set(outing.stray.filter(entry => entry.ball === ball).map(({ key }) => key))
-  return [...state.current.keys()].filter(key => {
+  return keysOf(state).filter(key => {
     const parts = parseKey(key)
     return parts?.kind === 'score' && parts.ball === ball && parts.hole === hole && parts.lap === lap && !stray.has(key)
   })
@@ -86,7 +87,7 @@ const closeFact = (ball: BallId, scores: readonly ClosedScore[]): NewFact => ({
 /** Closes what a group's facts say beside its scores: its order of play, its own games. */
 export function closeGroupFacts(state: LogState, group: GroupId): NewFact[] {
   const facts: Json[] = []
-  for (const [key, standings] of state.current) {
+  for (const [key, standings] of factsOf(state)) {
     const value = standings.at(-1)?.value ?? null
     if (groupOfKey(key) === group && parseKey(key)?.kind !== 'score') facts.push([key, value])
   }

@@ -1,3 +1,4 @@
+import type { ScoreRecord } from '#core/card/card.ts'
 import type { HoleScore } from '#core/card/score.ts'
 import type { FormatName } from '#core/formats/format-names.ts'
 import type { GameMethods } from '#core/formats/game-methods.ts'
@@ -10,8 +11,6 @@ import type { BallId, DeviceId, GameId, GroupId, InviteId, PlayerId, RulingId, T
 import type { Json } from '#core/values/json.ts'
 
 /** Whose writing a score is: the group's card, the player's marker, or the desk. */
-export const records = ['card', 'marker', 'desk'] as const
-export type ScoreRecord = (typeof records)[number]
 
 /** Who certifies a card. */
 export const certifiers = ['player', 'marker'] as const

@@ -1,8 +1,9 @@
+import type { ScoreRecord } from '#core/card/card.ts'
 import type { HoleScore } from '#core/card/score.ts'
 import type { FormatName } from '#core/formats/format-names.ts'
 import type { GameMethods, GameSetting } from '#core/formats/game-methods.ts'
 import type { BallId, GameId, GroupId, PlayerId, TeeId } from '#core/values/ids.ts'
-import type { CourseHole, HoleAndLap, ScoreRecord, Tee } from './facts.ts'
+import type { CourseHole, HoleAndLap, Tee } from './facts.ts'
 import type { PlainNotes } from './plain-notes.ts'
 
 /**

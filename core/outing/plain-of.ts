@@ -1,9 +1,9 @@
-import type { Card, CardScore, ScoreEntry } from '#core/card/card.ts'
+import { type Card, type CardScore, recordOf, type ScoreEntry, type ScoreRecord } from '#core/card/card.ts'
 import type { HoleScore, PlayedHole } from '#core/card/score.ts'
 import { groupOfKey } from '#core/log/op.ts'
 import { unreachable } from '#core/values/assert.ts'
 import type { BallId, TeeId } from '#core/values/ids.ts'
-import type { CourseHole, Handicap, ScoreRecord, Tee, TeeRatings } from './facts.ts'
+import type { CourseHole, Handicap, Tee, TeeRatings } from './facts.ts'
 import type { Game, Group, Outing, Player } from './outing.ts'
 import type {
   PlainGame,
@@ -180,7 +180,7 @@ function writtenOn(
   }
   return [...byKey.values()].flatMap(entries => {
     const [first, ...rest] = entries
-    if (first === undefined || rest.some(entry => entry.score !== first.score)) return []
-    return [{ group: groupOfKey(first.key), record: first.record, lap, score: first.score }]
+    if (first === undefined || rest.some(entry => entry.value !== first.value)) return []
+    return [{ group: groupOfKey(first.key), record: recordOf(first), lap, score: first.value }]
   })
 }

@@ -1,4 +1,5 @@
-import type { ClosedScore, ScoreRecord } from './facts.ts'
+import type { ScoreRecord } from '#core/card/card.ts'
+import type { ClosedScore } from './facts.ts'
 import type { PlainOuting } from './plain-file.ts'
 
 /** A ball's scores in a file: on each hole the first of its records that has it, the record named looked at first. */

@@ -1,5 +1,5 @@
-import type { Writing } from '#core/card/settle-card.ts'
-import { isDisputed, type LogState, type Standing, standingsOf } from '#core/log/fold.ts'
+import type { ScoreRow } from '#core/card/settle-card.ts'
+import { type CurrentFacts, isDisputed, type LogState, type Standing, standingsOf } from '#core/log/fold.ts'
 import { groupOfKey } from '#core/log/op.ts'
 import type { BallId, GroupId } from '#core/values/ids.ts'
 import { canonicalJson, type Json } from '#core/values/json.ts'
@@ -33,7 +33,7 @@ export interface Reading {
 }
 
 export function readFacts(state: LogState, isKnown: IsKnownValue): Reading {
-  const { writings, rows, newer } = knownRows(state, state.current.keys(), isKnown)
+  const { writings, rows, newer } = knownRows(state.current.values(), isKnown)
   const closes = closedFacts(rows)
   const kept = new Map<FactKind, FactRow[]>()
   const doubts: Doubt[] = []
@@ -82,18 +82,19 @@ interface KnownRows {
   readonly newer: readonly string[]
 }
 
-function knownRows(state: LogState, keys: Iterable<string>, isKnown: IsKnownValue): KnownRows {
-  const writings = new Map<BallId, Writing[]>()
+function knownRows(facts: Iterable<CurrentFacts>, isKnown: IsKnownValue): KnownRows {
+  const writings = new Map<BallId, ScoreRow[]>()
   const rows: FactRow[] = []
   const newer: string[] = []
-  for (const key of keys) {
-    const all = standingsOf(state, key)
-    const parts = parseKey(key)
-    const standings = parts === null ? [] : knownOf(all, parts.kind, isKnown)
-    if (standings.length < all.length) newer.push(key)
-    if (parts === null || standings.length === 0) continue
-    if (parts.kind === 'score') addWritings(writings, key, parts, standings)
-    else rows.push(rowOf({ key, parts, standings }, standings.at(-1)?.value))
+  for (const part of facts) {
+    for (const [key, all] of part) {
+      const parts = parseKey(key)
+      const standings = parts === null ? [] : knownOf(all, parts.kind, isKnown)
+      if (standings.length < all.length) newer.push(key)
+      if (parts === null || standings.length === 0) continue
+      if (parts.kind === 'score') addWritings(writings, parts, standings)
+      else rows.push(rowOf({ key, parts, standings }, standings.at(-1)?.value))
+    }
   }
   return { writings: inOrder(writings), rows: rows.sort(byKey), newer: newer.sort() }
 }
@@ -101,12 +102,15 @@ function knownRows(state: LogState, keys: Iterable<string>, isKnown: IsKnownValu
 const byKey = (a: FactRow, b: FactRow): number => (a.key < b.key ? -1 : 1)
 
 /** The list itself where all are known: nearly always. */
-const knownOf = (all: readonly Standing[], kind: FactKind, isKnown: IsKnownValue): readonly Standing[] =>
-  all.every(({ value }) => isKnown(kind, value)) ? all : all.filter(({ value }) => isKnown(kind, value))
+function knownOf(all: readonly Standing[], kind: FactKind, isKnown: IsKnownValue): readonly Standing[] {
+  for (const { value } of all) if (!isKnown(kind, value)) return all.filter(each => isKnown(kind, each.value))
+  return all
+}
 
 /** What these keys alone say: of kinds that no group's close covers. */
 export function readKeys(state: LogState, isKnown: IsKnownValue, keys: Iterable<string>): CardFacts {
-  const { writings, rows } = knownRows(state, keys, isKnown)
+  const facts = new Map([...keys].map(key => [key, standingsOf(state, key)]))
+  const { writings, rows } = knownRows([facts], isKnown)
   return {
     writings,
     rows: <K extends RowKind>(kind: K) =>
@@ -131,7 +135,8 @@ function closedFacts(rows: readonly FactRow[]): Closes {
 }
 
 function closeOver(closes: Closes, { key, parts }: Pick<FactRow, 'key' | 'parts'>): ReadonlyMap<string, Json> | null {
-  const group = closes.size === 0 || parts.kind === 'score' ? null : groupOfKey(key)
+  if (closes.size === 0) return null
+  const group = parts.kind === 'score' ? null : groupOfKey(key)
   return group === null ? null : (closes.get(group) ?? null)
 }
 
@@ -142,6 +147,7 @@ function lateOf({ key, standings }: FactRow, closed: Json): LateFact[] {
 
 /** Closed facts whose current value somebody has withdrawn: the close still holds them. */
 function closedAndGone(closes: Closes, rows: readonly FactRow[]): FactRow[] {
+  if (closes.size === 0) return []
   const there = new Set(rows.map(({ key }) => key))
   const gone: FactRow[] = []
   for (const facts of closes.values()) {

@@ -1,8 +1,10 @@
+import type { Card } from '#core/card/card.ts'
 import { threesAgainstLevel } from '#core/card/level.ts'
-import { type HoleKey, holeKey } from '#core/card/score.ts'
+import { type HoleKey, holeKey, type PlayedHole } from '#core/card/score.ts'
 import { type PreparedGame, prepareGame, resultOfPrepared } from '#core/formats/game-of.ts'
 import type { GameResult } from '#core/formats/game-result.ts'
 import type { BallId, GameId } from '#core/values/ids.ts'
+import { rememberBy } from '#core/values/memo.ts'
 import { courseHoleOf, gameInputOf, holesOf, orderOfBall } from './game-input-of.ts'
 import { mainGameOf } from './games-of.ts'
 import type { Ball, Outing } from './outing.ts'
@@ -14,13 +16,10 @@ export type PreparedGames = ReadonlyMap<GameId, PreparedGame>
 export const preparedOf = (outing: Outing): PreparedGames =>
   new Map(outing.games.map(game => [game.id, prepareGame(gameInputOf(outing, game))]))
 
-/** Every game and every card's threes, computed. */
+/** Every game, and every card's threes for whoever asks. */
 export function resultsOf(outing: Outing, prepared: PreparedGames = preparedOf(outing)): Results {
   const games = new Map([...prepared].map(([id, game]) => [id, resultOfPrepared(game, null)]))
-  return {
-    games,
-    cards: new Map([...outing.balls].map(([id, ball]) => [id, levelCardOf(outing, games, ball)])),
-  }
+  return { games, cards: levelCardsOf(outing, games) }
 }
 
 /** The results after scores of these balls alone; what no such score enters is kept as it is. */
@@ -36,30 +35,60 @@ export function resultsAfter(
     const isIn = sides?.some(side => side.some(ball => balls.has(ball))) ?? false
     if (isIn && game && result) games.set(id, resultOfPrepared(game, { result, changed: balls }))
   }
-  const cards = new Map(before.cards)
-  for (const id of balls) {
+  return { games, cards: levelCardsOf(outing, games) }
+}
+
+const levelCardsOf = (outing: Outing, games: ReadonlyMap<GameId, GameResult>): Results['cards'] => ({
+  get: id => {
     const ball = outing.balls.get(id)
-    if (ball !== undefined) cards.set(id, levelCardOf(outing, games, ball))
-  }
-  return { games, cards }
+    return ball && levelCardOf(outing, games, ball)
+  },
+})
+
+const emptyCard: Card = { scores: new Map(), isClosed: false }
+
+/** What a ball's levels are laid from. */
+interface LevelGround {
+  readonly round: readonly PlayedHole[]
+  readonly holes: KnownHoles
+  readonly strokes: ReadonlyMap<HoleKey, number> | null
 }
 
 function levelCardOf(outing: Outing, games: ReadonlyMap<GameId, GameResult>, ball: Ball): LevelCard {
-  const { round } = orderOfBall(outing, ball)
   const main = mainGameOf(outing.games, outing.namedMain, ball.group)
-  const strokes = main === null ? null : strokesIn(games.get(main.id), ball)
+  const ground: LevelGround = {
+    round: orderOfBall(outing, ball).round,
+    holes: knownHolesOf(outing, ball),
+    strokes: main === null ? null : strokesIn(games.get(main.id), ball),
+  }
+  const made = madeOf(outing.cards.get(ball.id) ?? emptyCard)
+  const known = made.get(ball.id)
+  if (known !== undefined && isSameGround(known.ground, ground)) return known.level
+  const level = levelOn(ground, ball.id, outing.cards.get(ball.id) ?? emptyCard)
+  made.set(ball.id, { ground, level })
+  return level
+}
+
+/** The last level of each ball by its very card; balls without a score share the empty one. */
+const madeOf = rememberBy((_: Card) => new Map<BallId, { readonly ground: LevelGround; readonly level: LevelCard }>())
+
+const isSameGround = (one: LevelGround, other: LevelGround): boolean =>
+  one.round === other.round && one.holes === other.holes && one.strokes === other.strokes
+
+function levelOn({ round, holes, strokes }: LevelGround, ball: BallId, card: Card): LevelCard {
   const pars = new Map<HoleKey, number>()
   const levels = new Map<HoleKey, number>()
-  for (const { key, par } of knownHolesOf(outing, ball)) {
+  for (const { key, par } of holes) {
     pars.set(key, par)
     levels.set(key, par + (strokes?.get(key) ?? 0))
   }
-  const card = outing.cards.get(ball.id) ?? { scores: new Map(), isClosed: false }
-  return { ball: ball.id, levels, threes: threesAgainstLevel(round, card, pars, levels) }
+  return { ball, levels, threes: threesAgainstLevel(round, card, pars, levels) }
 }
 
+type KnownHoles = readonly { readonly key: HoleKey; readonly par: number }[]
+
 /** While the course is typed in, the holes that are. */
-function knownHolesOf(outing: Outing, ball: Ball): readonly { readonly key: HoleKey; readonly par: number }[] {
+function knownHolesOf(outing: Outing, ball: Ball): KnownHoles {
   const all = holesOf(outing, ball)
   if (all !== null) return all
   const { round, extra } = orderOfBall(outing, ball)

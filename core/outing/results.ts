@@ -16,5 +16,6 @@ export interface LevelCard {
 /** Everything computed from an outing; the phone, the server, the big screen and the command line show this. */
 export interface Results {
   readonly games: ReadonlyMap<GameId, GameResult>
-  readonly cards: ReadonlyMap<BallId, LevelCard>
+  /** Computed when somebody asks, and once: a board has many more cards than a phone shows. */
+  readonly cards: { readonly get: (ball: BallId) => LevelCard | undefined }
 }

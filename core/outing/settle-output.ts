@@ -1,7 +1,8 @@
+import type { ScoreRecord } from '#core/card/card.ts'
 import type { HoleScore } from '#core/card/score.ts'
 import type { StrokeIndexAdvice } from '#core/handicap/stroke-index-advice.ts'
 import type { Json } from '#core/values/json.ts'
-import type { Handicap, ScoreRecord } from './facts.ts'
+import type { Handicap } from './facts.ts'
 import type { EveryPlainNote } from './plain-notes.ts'
 import type {
   SettledAllowanceAdvice,

@@ -1,6 +1,7 @@
-import type { CardScore, ScoreEntry } from '#core/card/card.ts'
+import { type CardScore, recordOf, type ScoreEntry } from '#core/card/card.ts'
 import { type HoleKey, holeKey } from '#core/card/score.ts'
 import { adviseOnStrokeIndexes, type StrokeIndexAdvice } from '#core/handicap/stroke-index-advice.ts'
+import { partsOfOpId } from '#core/log/op.ts'
 import type { BallId } from '#core/values/ids.ts'
 import { courseHoleOf, handicapOfPlayer, orderOfBall } from './game-input-of.ts'
 import type { Ball, Outing, Player } from './outing.ts'
@@ -95,7 +96,7 @@ function settledBall(outing: Outing, results: Results, ball: Ball): SettledBall 
       isScheduled: order < round.length,
       kind: found.kind,
       score: found.kind === 'one' ? found.score : null,
-      scores: found.kind === 'two' ? [...new Set(found.entries.map(({ score }) => score))] : [],
+      scores: found.kind === 'two' ? [...new Set(found.entries.map(({ value }) => value))] : [],
       par: courseHoleOf(outing, ball, played)?.par ?? null,
       level: levels?.get(holeKey(played)) ?? null,
     }
@@ -129,13 +130,13 @@ function sumOfKnown(numbers: readonly (number | null)[]): number | null {
   return known.length === 0 ? null : known.reduce((sum, each) => sum + each, 0)
 }
 
-const entryOf = ({ score, record, key, op, device, at }: ScoreEntry): SettledEntry => ({
-  score,
-  record,
-  key,
-  op,
-  device,
-  at,
+const entryOf = (entry: ScoreEntry): SettledEntry => ({
+  score: entry.value,
+  record: recordOf(entry),
+  key: entry.key,
+  op: entry.op,
+  device: partsOfOpId(entry.op).device,
+  at: entry.at,
 })
 
 const place = (entry: ScoreEntry & { readonly ball: BallId; readonly hole: number; readonly lap: number }) => ({

@@ -1,6 +1,6 @@
 import type { SettledCard } from '#core/card/settle-card.ts'
 import { withCards } from '#core/formats/game-of.ts'
-import { type LogState, type Standing, standingsOf } from '#core/log/fold.ts'
+import { changedKeys, keysOf, type LogState, standingsOf } from '#core/log/fold.ts'
 import type { BallId } from '#core/values/ids.ts'
 import { settledCards } from './cards-of.ts'
 import type { FactKind } from './facts.ts'
@@ -36,7 +36,7 @@ export function viewAfter(before: OutingView, state: LogState, isKnown: IsKnownV
   const changed = changedKeys(before.state, state)
   const balls = ballsScored(before.state, state, changed, isKnown)
   if (balls === null) return viewOf(state, isKnown)
-  const cardKeys = withKeys(before.cardKeys ?? keysOfCards(before.state.current.keys()), keysOfCards(changed))
+  const cardKeys = withKeys(before.cardKeys ?? keysOfCards(keysOf(before.state)), keysOfCards(changed))
   const keys = [...balls].flatMap(ball => [...(cardKeys.get(ball) ?? [])])
   const settled = settledCards(readKeys(state, isKnown, keys), balls)
   const outing = outingWithCards(before.outing, settled)
@@ -61,19 +61,6 @@ function ballsScored(
     balls.add(parts.ball)
   }
   return balls
-}
-
-/** A fold keeps the very list of a key that nothing was said about. */
-function changedKeys({ current: before }: LogState, { current: after }: LogState): string[] {
-  const changed: string[] = []
-  let kept = 0
-  for (const [key, standings] of after) {
-    const earlier: readonly Standing[] | undefined = before.get(key)
-    if (earlier !== undefined) kept += 1
-    if (earlier !== standings) changed.push(key)
-  }
-  if (kept < before.size) for (const key of before.keys()) if (!after.has(key)) changed.push(key)
-  return changed
 }
 
 const cardKinds: ReadonlySet<FactKind> = new Set(['score', 'place', 'closeBall'])

@@ -1,44 +1,27 @@
-import type { HoleScore } from '#core/card/score.ts'
-import type { Writing } from '#core/card/settle-card.ts'
+import type { ScoreRow } from '#core/card/settle-card.ts'
 import type { Standing } from '#core/log/fold.ts'
-import { partsOfOpId } from '#core/log/op.ts'
 import type { BallId } from '#core/values/ids.ts'
 import type { KeyParts } from './facts.ts'
 
-/** Everything written about each ball, in order of the keys. */
-export type Writings = ReadonlyMap<BallId, readonly Writing[]>
+/** Everything written about each ball, hole by hole, then in order of the keys. */
+export type Writings = ReadonlyMap<BallId, readonly ScoreRow[]>
 
-export function addWritings(
-  to: Map<BallId, Writing[]>,
-  key: string,
-  parts: KeyParts,
-  standings: readonly Standing[],
-): void {
+/** A score's key names its hole, and a value that this version knows is a score. */
+export function addWritings(to: Map<BallId, ScoreRow[]>, parts: KeyParts, standings: readonly Standing[]): void {
   if (parts.ball === null) return
-  let writings = to.get(parts.ball)
-  if (writings === undefined) {
-    writings = []
-    to.set(parts.ball, writings)
-  }
-  for (const standing of standings) writings.push(writingOf(key, parts, standing))
+  const row = { at: parts as ScoreRow['at'], entries: standings as ScoreRow['entries'] }
+  const rows = to.get(parts.ball)
+  if (rows === undefined) to.set(parts.ball, [row])
+  else rows.push(row)
 }
 
-/** Each card sorts its own, which is less than sorting a day. Stable: several of one key stay in their own order. */
-export function inOrder(writings: ReadonlyMap<BallId, Writing[]>): Writings {
-  for (const ofBall of writings.values()) ofBall.sort(byKey)
+/** Each card sorts its own, nearly in order as it is. */
+export function inOrder(writings: ReadonlyMap<BallId, ScoreRow[]>): Writings {
+  for (const ofBall of writings.values()) ofBall.sort(byHole)
   return writings
 }
 
-const byKey = (a: Writing, b: Writing): number => (a.key < b.key ? -1 : a.key > b.key ? 1 : 0)
+const byHole = (a: ScoreRow, b: ScoreRow): number =>
+  a.at.lap - b.at.lap || a.at.hole - b.at.hole || (keyOf(a) < keyOf(b) ? -1 : 1)
 
-const writingOf = (key: string, parts: KeyParts, { value, op, at }: Standing): Writing => ({
-  score: value as HoleScore,
-  record: parts.record ?? 'desk',
-  key,
-  op,
-  device: partsOfOpId(op).device,
-  at,
-  hole: parts.hole ?? 0,
-  lap: parts.lap ?? 0,
-  group: parts.group,
-})
+const keyOf = ({ entries }: ScoreRow): string => entries[0]?.key ?? ''

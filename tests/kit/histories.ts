@@ -1,5 +1,5 @@
 import * as fc from 'fast-check'
-import { emptyLog, foldOps, type LogState } from '#core/log/fold.ts'
+import { emptyLog, foldOps, type LogState, standingsOf } from '#core/log/fold.ts'
 import { type Fact, nextTick, type Op, opIdOf } from '#core/log/op.ts'
 import { snapshotOf } from '#core/log/snapshot.ts'
 import type { DeviceId, LogId } from '#core/values/ids.ts'
@@ -91,4 +91,4 @@ export function shuffled<T>(list: readonly T[], order: number): T[] {
 
 /** The different values under a key, as texts in order. */
 export const valuesUnder = (state: LogState, key: string): string[] =>
-  [...new Set((state.current.get(key) ?? []).map(({ value }) => canonicalJson(value)))].sort()
+  [...new Set(standingsOf(state, key).map(({ value }) => canonicalJson(value)))].sort()

@@ -9,7 +9,7 @@ import type { GameResult } from '#core/formats/game-result.ts'
 import { type Happenings, noHappenings } from '#core/formats/happenings.ts'
 import { defaultGameMethods } from '#core/outing/game-settings.ts'
 import { fraction } from '#core/values/fraction.ts'
-import type { BallId, DeviceId, GameId, OpId, PlayerId } from '#core/values/ids.ts'
+import type { BallId, GameId, OpId, PlayerId } from '#core/values/ids.ts'
 import { quillmoor } from './quillmoor.ts'
 
 /** Nothing written, one score, or two that differ. */
@@ -100,17 +100,10 @@ function cardOf(order: readonly PlayedHole[], written: readonly Written[], isClo
     const entries = [here].flat().map(entryOf)
     const [first] = entries
     if (first === undefined) continue
-    const one = { kind: 'one', score: first.score, entries } as const
+    const one = { kind: 'one', score: first.value, entries } as const
     scores.set(holeKey(played), entries.length > 1 ? { kind: 'two', entries } : one)
   }
   return { scores, isClosed }
 }
 
-const entryOf = (score: HoleScore): ScoreEntry => ({
-  score,
-  record: 'card',
-  key: 'k',
-  op: 'd.1' as OpId,
-  device: 'd' as DeviceId,
-  at: 0,
-})
+const entryOf = (value: HoleScore): ScoreEntry => ({ key: 'score/k/1/1/card', value, op: 'd.1' as OpId, at: 0 })

@@ -1,3 +1,4 @@
+import { partsOfOpId } from '#core/log/op.ts'
 import { acceptLateFacts } from '#core/outing/acts.ts'
 import type { LateScoreOfBall, Outing } from '#core/outing/outing.ts'
 import { whoOf } from '../../parts/history-line.ts'
@@ -26,13 +27,13 @@ function Late({ outing, late }: { readonly outing: Outing; readonly late: LateSc
   const isDesk = useOuting(store => store.me?.role === 'desk')
   const state = useOuting(store => store.state)
   const { isWorking, work } = useWork()
-  const { ball, hole, lap, score } = late
+  const { ball, hole, lap, value: score } = late
   const player = outing.balls.get(ball)?.name ?? ball
   const fill = {
     player,
     hole,
     score: formatScore(score),
-    who: whoOf(outing, late.device),
+    who: whoOf(outing, partsOfOpId(late.op).device),
     time: formatTime(late.at),
     closed: late.closed === null ? say('none-yet') : formatScore(late.closed),
   }

@@ -1,4 +1,4 @@
-import type { LogState } from '#core/log/fold.ts'
+import { keysOf, type LogState } from '#core/log/fold.ts'
 import { parseKey } from '#core/outing/keys.ts'
 import type { Game, Outing } from '#core/outing/outing.ts'
 import type { GameId, GroupId } from '#core/values/ids.ts'
@@ -43,6 +43,6 @@ export const gamesIn = (outing: Outing, scope: GroupId | null): readonly Game[] 
  * still stands under gives way to a new id: what was conceded in a game taken away is not raised again.
  */
 export function newGameId(state: LogState, format: string, createId: () => string): GameId {
-  const isUsed = [...state.current.keys()].some(key => parseKey(key)?.game === format)
+  const isUsed = keysOf(state).some(key => parseKey(key)?.game === format)
   return (isUsed ? createId() : format) as GameId
 }

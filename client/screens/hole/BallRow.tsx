@@ -1,5 +1,5 @@
 import { useState } from 'react'
-import type { CardScore } from '#core/card/card.ts'
+import { type CardScore, recordOf } from '#core/card/card.ts'
 import { type HoleScore, holeKey, type PlayedHole } from '#core/card/score.ts'
 import type { Outing } from '#core/outing/outing.ts'
 import type { Results } from '#core/outing/results.ts'
@@ -79,4 +79,4 @@ export function BallRow(props: Props) {
 }
 
 const markerScore = ({ entries }: Extract<CardScore, { kind: 'one' }>): HoleScore | null =>
-  entries.find(({ record }) => record === 'marker')?.score ?? null
+  entries.find(entry => recordOf(entry) === 'marker')?.value ?? null

@@ -1,4 +1,5 @@
 import { lazy, Suspense } from 'react'
+import { recordOf } from '#core/card/card.ts'
 import { holeKey, type PlayedHole } from '#core/card/score.ts'
 import { honourOf } from '#core/outing/honour.ts'
 import type { Ball, Group, Outing } from '#core/outing/outing.ts'
@@ -157,7 +158,7 @@ function teeShotWords(outing: Outing, inTurn: readonly Ball[], id: BallId, at: P
 /** A marker may write a hole long after the card. */
 function lacksMarker(outing: Outing, tap: Tap): boolean {
   const found = outing.cards.get(tap.ball)?.scores.get(holeKey(tap))
-  return !found || found.kind === 'none' || !found.entries.some(({ record }) => record === 'marker')
+  return !found || found.kind === 'none' || !found.entries.some(entry => recordOf(entry) === 'marker')
 }
 
 function ballsScored(group: Group, whose: Whose): readonly BallId[] {

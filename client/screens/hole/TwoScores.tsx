@@ -1,5 +1,6 @@
-import type { CardScore } from '#core/card/card.ts'
+import { type CardScore, recordOf } from '#core/card/card.ts'
 import type { HoleScore } from '#core/card/score.ts'
+import { partsOfOpId } from '#core/log/op.ts'
 import type { Outing } from '#core/outing/outing.ts'
 import { Bar } from '../../parts/Bar.tsx'
 import { whoOf } from '../../parts/history-line.ts'
@@ -64,10 +65,10 @@ export function TwoMark({ found, level }: Pick<Props, 'found' | 'level'>) {
 
 function writersOf(outing: Outing, found: Props['found'], score: HoleScore): string {
   const writers = found.entries
-    .filter(entry => entry.score === score)
-    .map(({ device, record }) => {
-      const who = whoOf(outing, device)
-      return record === 'marker' ? say('as-marker', { who }) : who
+    .filter(({ value }) => value === score)
+    .map(entry => {
+      const who = whoOf(outing, partsOfOpId(entry.op).device)
+      return recordOf(entry) === 'marker' ? say('as-marker', { who }) : who
     })
   return [...new Set(writers)].join(' & ')
 }

@@ -1,12 +1,13 @@
 import type { HoleKey } from '#core/card/score.ts'
-import { ballHoleOf, notesOfSide } from '#core/formats/ball-hole.ts'
+import { type BallInGame, ballInGame, type HoleOfBall, holeOfBall, notesOfSide } from '#core/formats/ball-hole.ts'
 import { sideValueOf } from '#core/formats/counting-balls.ts'
-import type { Contest, Earlier, InputHole, SoundGame } from '#core/formats/game-input.ts'
+import { type Contest, type Earlier, type InputHole, type SoundGame, scheduledOf } from '#core/formats/game-input.ts'
 import type { DrivesUsed, GameResult, HoleNote, SideHole, TotalLine } from '#core/formats/game-result.ts'
-import { placeLines, type UnplacedLine } from '#core/formats/places.ts'
+import type { BallHole } from '#core/formats/parts.ts'
+import { lineOfPlaced, placeLines, type UnplacedLine } from '#core/formats/places.ts'
 import { penaltyOnRound } from '#core/formats/round-penalty.ts'
 import { drawnFor, guestsOn } from '#core/formats/short-team.ts'
-import { countOn, isOutOfPlay, isUnsettled, isWritten } from '#core/formats/side-hole.ts'
+import { countOn, isOutOfPlay } from '#core/formats/side-hole.ts'
 import { splitTies } from '#core/formats/ties.ts'
 import type { BallId } from '#core/values/ids.ts'
 
@@ -16,6 +17,7 @@ export const total: Contest = { strokes: 'own', resultOf }
 function resultOf(game: SoundGame, earlier: Earlier | null): GameResult {
   const known = linesKept(earlier)
   const lines = game.sides.map(side => known.get(side) ?? lineOf(game, side))
+  const { lines: placed, ties } = splitTies(game, placeLines(lines, game.measure.unit))
   return {
     kind: 'total',
     game: game.game,
@@ -23,7 +25,8 @@ function resultOf(game: SoundGame, earlier: Earlier | null): GameResult {
     unit: game.measure.unit,
     strokes: game.strokes,
     gaps: game.gaps,
-    ...splitTies(game, placeLines(lines, game.measure.unit)),
+    lines: placed.map(lineOfPlaced),
+    ties,
   }
 }
 
@@ -38,23 +41,22 @@ function linesKept(earlier: Earlier | null): ReadonlyMap<readonly BallId[], Unpl
 }
 
 function lineOf(game: SoundGame, side: readonly BallId[]): UnplacedLine {
-  const holes = scheduledHoles(game, side)
   const isStrokes = game.measure.unit === 'strokes'
   const withdrawn = withdrawnSide(game, side)
   const penalty = penaltyOnRound(game, side)
-  const sums = sumsOf(game, side, holes)
+  const { byHole, notes, unsettled, ...sums } = sumsOf(game, side)
   const isNoReturn = isStrokes && (withdrawn !== null || sums.isWithout)
   const sum = sums.value + penalty
   return {
     side,
-    byHole: sums.byHole,
-    notes: sums.notes,
+    byHole,
+    notes,
     total: isNoReturn ? null : sum,
     overPar: isNoReturn || !isStrokes ? null : sum - sums.level,
     penalty,
-    through: holes.filter(({ key }) => !isOutOfPlay(game, key) && isWritten(game, side, key)).length,
+    through: sums.through,
     isFinished: sums.isFinished,
-    unsettled: holes.flatMap(({ key }) => (isUnsettled(game, side, key) ? [key] : [])),
+    unsettled,
     isNoReturn,
     withdrawn,
     disqualified: disqualifiedSide(game, side),
@@ -65,14 +67,18 @@ function lineOf(game: SoundGame, side: readonly BallId[]): UnplacedLine {
 }
 
 /** A side's holes, and what they come to. */
-function sumsOf(game: SoundGame, side: readonly BallId[], holes: readonly InputHole[]) {
+function sumsOf(game: SoundGame, side: readonly BallId[]) {
   const byHole = new Map<HoleKey, SideHole>()
   const notes = new Map<HoleKey, readonly HoleNote[]>()
-  const sums = { value: 0, level: 0, isFinished: true, isWithout: false }
-  for (const { key } of holes) {
-    const [hole, ofHole] = holeOf(game, side, key)
+  const unsettled: HoleKey[] = []
+  const sums = { value: 0, level: 0, through: 0, isFinished: true, isWithout: false }
+  const own = side.flatMap(ball => ballInGame(game, ball) ?? [])
+  for (const { key } of scheduledHoles(game, side)) {
+    const { hole, ofHole, written } = holeOf(game, side, own, key)
     byHole.set(key, hole)
     if (ofHole.length > 0) notes.set(key, ofHole)
+    if (written === 'two') unsettled.push(key)
+    if (written !== 'none' && hole.kind !== 'out') sums.through += 1
     if (hole.kind === 'value') {
       sums.value += hole.value
       sums.level += hole.level
@@ -80,23 +86,37 @@ function sumsOf(game: SoundGame, side: readonly BallId[], holes: readonly InputH
     if (hole.kind === 'none') sums.isWithout = true
     if (hole.kind === 'open' || hole.kind === 'two') sums.isFinished = false
   }
-  return { byHole, notes, ...sums }
+  return { byHole, notes, unsettled, ...sums }
 }
 
-const scheduledHoles = (game: SoundGame, [first]: readonly BallId[]): InputHole[] =>
-  (first === undefined ? [] : (game.balls.get(first)?.order ?? [])).filter(({ isScheduled }) => isScheduled)
+const scheduledHoles = (game: SoundGame, [first]: readonly BallId[]): readonly InputHole[] =>
+  first === undefined ? [] : scheduledOf(game.balls.get(first)?.order ?? [])
 
-function holeOf(game: SoundGame, side: readonly BallId[], key: HoleKey): [SideHole, readonly HoleNote[]] {
-  if (isOutOfPlay(game, key)) return [{ kind: 'out' }, [{ code: 'out-of-play', ball: null }]]
-  const own = side.map(ball => ballHoleOf(game, ball, key))
+function holeOf(game: SoundGame, side: readonly BallId[], own: readonly BallInGame[], key: HoleKey) {
+  const ofSide = own.map(ball => holeOfBall(game, ball, key))
+  const written = writtenFor(ofSide)
+  if (isOutOfPlay(game, key)) return { hole: out, ofHole: notesOfOut, written }
   const count = countOn(game, side, key)
-  const guests = game.methods.shortTeam === null ? [] : guestsOn(game, side, key)
-  if (guests.length === 0) return [sideValueOf(own, count, game.measure), notesOfSide(own, count)]
-  const balls = [...own, ...guests]
+  const guests = game.methods.shortTeam === null ? noGuests : guestsOn(game, side, key)
+  const balls = guests.length === 0 ? ofSide : [...ofSide, ...guests]
   const value = sideValueOf(balls, count, game.measure)
-  // A ghost gives its value with the score of a ball that may count as well.
-  const named = value.kind === 'value' ? { ...value, balls: [...new Set(value.balls)] } : value
-  return [named, notesOfSide(balls, count)]
+  return { hole: guests.length === 0 ? value : namedOnce(value), ofHole: notesOfSide(balls, count), written }
+}
+
+const out: SideHole = { kind: 'out' }
+const notesOfOut: readonly HoleNote[] = [{ code: 'out-of-play', ball: null }]
+const noGuests: readonly BallHole[] = []
+
+/** A ghost gives its value with the score of a ball that may count as well. */
+const namedOnce = (value: SideHole): SideHole =>
+  value.kind === 'value' ? { ...value, balls: [...new Set(value.balls)] } : value
+
+/** Two scores of one of the balls are the side's. */
+function writtenFor(balls: readonly HoleOfBall[]): HoleOfBall['written'] {
+  const [first] = balls
+  if (first !== undefined && balls.length === 1) return first.written
+  if (balls.some(({ written }) => written === 'two')) return 'two'
+  return balls.some(({ written }) => written === 'one') ? 'one' : 'none'
 }
 
 /** With every ball of it, for the first reason given. */

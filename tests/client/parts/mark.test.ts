@@ -2,14 +2,12 @@ import { describe, expect, test } from 'vitest'
 import { candidatesOf, markOfCardScore, markOfScore } from '#client/parts/mark.ts'
 import type { CardScore, ScoreEntry } from '#core/card/card.ts'
 import type { HoleScore } from '#core/card/score.ts'
-import type { DeviceId, OpId } from '#core/values/ids.ts'
+import type { OpId } from '#core/values/ids.ts'
 
 const entry = (score: HoleScore): ScoreEntry => ({
-  score,
-  record: 'card',
   key: 'g/g1/score/p1/8/1/card',
+  value: score,
   op: `d.${String(score)}` as OpId,
-  device: 'd' as DeviceId,
   at: 0,
 })
 

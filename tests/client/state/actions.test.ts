@@ -1,4 +1,5 @@
 import { afterEach, beforeEach, describe, expect, test, vi } from 'vitest'
+import { standingsOf } from '#core/log/fold.ts'
 import type { NewFact } from '#core/outing/acts.ts'
 import type { BallId, GroupId } from '#core/values/ids.ts'
 import { type RunningApp, startApp } from '#tests/server/support/app.ts'
@@ -24,7 +25,7 @@ const open = async (origin = app.url, disk?: IDBFactory): Promise<Page> => {
 }
 
 const scoresOf = (page: Page): unknown[] =>
-  (page.store.getState().state.current.get('g/first/score/rowan/8/1/card') ?? []).map(({ value }) => value)
+  standingsOf(page.store.getState().state, 'g/first/score/rowan/8/1/card').map(({ value }) => value)
 
 const isOnServer = (page: Page) => () => {
   const { foot } = page.store.getState()

@@ -1,4 +1,5 @@
 import { afterEach, beforeEach, describe, expect, test, vi } from 'vitest'
+import { standingsOf } from '#core/log/fold.ts'
 import type { NewFact } from '#core/outing/acts.ts'
 import type { BallId, GroupId } from '#core/values/ids.ts'
 import { type RunningApp, startApp } from '#tests/server/support/app.ts'
@@ -29,7 +30,7 @@ const isOnServer = (page: Page) => () => {
 }
 
 const scoreOf = (page: Page, group = 'first', ball = 'rowan'): unknown[] =>
-  (page.store.getState().state.current.get(`g/${group}/score/${ball}/8/1/card`) ?? []).map(({ value }) => value)
+  standingsOf(page.store.getState().state, `g/${group}/score/${ball}/8/1/card`).map(({ value }) => value)
 
 async function startAlder(facts = oneGroup): Promise<Page> {
   const alder = await open()

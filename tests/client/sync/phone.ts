@@ -2,7 +2,7 @@ import { createHash } from 'node:crypto'
 import { createEngine, type Engine } from '#client/sync/engine.ts'
 import type { LogStore } from '#client/sync/log-store.ts'
 import { createMemoryStore } from '#client/sync/memory-store.ts'
-import { seenUnder } from '#core/log/fold.ts'
+import { seenUnder, standingsOf } from '#core/log/fold.ts'
 import { groupOfKey } from '#core/log/op.ts'
 import { makeKey } from '#core/outing/keys.ts'
 import type { DeviceId, InviteId } from '#core/values/ids.ts'
@@ -86,4 +86,4 @@ export const found = (phone: Phone): Promise<unknown> =>
   }))
 
 export const valuesAt = ({ engine }: Phone, key: string): Json[] =>
-  (engine.holding().state.current.get(key) ?? []).map(({ value }) => value)
+  standingsOf(engine.holding().state, key).map(({ value }) => value)

@@ -1,37 +1,25 @@
 import { describe, expect, it } from 'vitest'
-import type { ScoreEntry } from '#core/card/card.ts'
+import type { ScoreRecord } from '#core/card/card.ts'
 import { type CertifiedScores, certificationOf } from '#core/card/certification.ts'
 import type { HoleKey, HoleScore } from '#core/card/score.ts'
-import { settleCard, type Writing } from '#core/card/settle-card.ts'
-import type { DeviceId, GroupId, OpId } from '#core/values/ids.ts'
+import { type ScoreRow, settleCard } from '#core/card/settle-card.ts'
+import type { GroupId, OpId } from '#core/values/ids.ts'
 
 const order: readonly HoleKey[] = ['1/1', '2/1']
 const group = 'a' as GroupId
 
-const written = (record: ScoreEntry['record'], scores: readonly (HoleScore | null)[]): Writing[] =>
-  scores.flatMap((score, place) =>
-    score === null
-      ? []
-      : [
-          {
-            score,
-            record,
-            key: `${record}${place}`,
-            op: 'fir.1' as OpId,
-            device: 'fir' as DeviceId,
-            at: 0,
-            hole: place + 1,
-            lap: 1,
-            group: record === 'desk' ? null : group,
-          },
-        ],
-  )
+const written = (record: ScoreRecord, scores: readonly (HoleScore | null)[]): ScoreRow[] =>
+  scores.flatMap((value, place) => {
+    const at = { hole: place + 1, lap: 1, group: record === 'desk' ? null : group }
+    const key = `score/fir/${at.hole}/1/${record}`
+    return value === null ? [] : [{ at, entries: [{ key, value, op: 'fir.1' as OpId, at: 0 }] }]
+  })
 
 const certified = (...scores: readonly HoleScore[]): CertifiedScores =>
   new Map(scores.map((score, place) => [`${place + 1}/1` as HoleKey, score]))
 
-const check = (writings: readonly Writing[], player: CertifiedScores, marker: CertifiedScores) =>
-  certificationOf(order, settleCard(writings, () => group, null).card, player, marker)
+const check = (rows: readonly ScoreRow[], player: CertifiedScores, marker: CertifiedScores) =>
+  certificationOf(order, settleCard(rows, () => group, null).card, player, marker)
 
 describe('a card certified by player and marker (Rules of Golf 3.3b(2))', () => {
   const card = written('card', [5, 4])

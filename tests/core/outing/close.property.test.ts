@@ -1,7 +1,7 @@
 import * as fc from 'fast-check'
 import { describe, expect } from 'vitest'
 import { scoresOn } from '#core/card/settle-card.ts'
-import type { LogState } from '#core/log/fold.ts'
+import { type LogState, standingsOf } from '#core/log/fold.ts'
 import { acceptLateFacts, closeBallFacts } from '#core/outing/acts.ts'
 import { makeKey, scoreKey } from '#core/outing/keys.ts'
 import { resultsOf } from '#core/outing/results-of.ts'
@@ -27,7 +27,7 @@ function totalsOf(outing: ReturnType<typeof outingWith>): string {
 }
 
 const valuesHeld = (state: LogState): (string | number)[] =>
-  keys.flatMap(key => (state.current.get(key) ?? []).map(({ value }) => value as string | number))
+  keys.flatMap(key => standingsOf(state, key).map(({ value }) => value as string | number))
 
 describe('a closed ball', () => {
   holds(
@@ -42,7 +42,7 @@ describe('a closed ball', () => {
       const found = outing.cards.get(alder)
       expect(found && scoresOn(found, '1/1')).toEqual(closed === null ? [] : [closed])
       const differing = valuesHeld(stateWith(ops)).filter(each => each !== closed)
-      expect(outing.late.map(late => late.score).sort()).toEqual(differing.sort())
+      expect(outing.late.map(late => late.value).sort()).toEqual(differing.sort())
       expect(totalsOf(outing)).toBe(totalsOf(outingWith([close])))
     },
   )

@@ -78,9 +78,9 @@ describe('a ball that moved', () => {
     const card = outing.cards.get(alder)
     expect(card && scoresOn(card, '1/1')).toEqual([4])
     expect(card && scoresOn(card, '2/1')).toEqual([5])
-    expect(outing.stray.map(({ group, hole, score }) => [group, hole, score])).toEqual([
-      ['a', 2, 4],
+    expect(outing.stray.map(({ group, hole, value }) => [group, hole, value])).toEqual([
       ['b', 1, 5],
+      ['a', 2, 4],
     ])
     expect(outing.groups.get(groupB)?.balls).toEqual([birch, alder])
   })

@@ -30,7 +30,12 @@ const keys = [...scores, ...scores, ...scores, close, handicap, 'of-a-newer-vers
 const start = stateWith([])
 
 /** All but what makes the next score quick. */
-const shownOf = ({ state, outing, results }: OutingView) => ({ state, outing, results })
+const shownOf = ({ state, outing, results: { games, cards } }: OutingView) => ({
+  state,
+  outing,
+  games,
+  cards: [...outing.balls.keys()].map(cards.get),
+})
 
 describe('the view after more ops', () => {
   holds(

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest'
-import { emptyLog, foldOps, type LogState } from '#core/log/fold.ts'
+import { emptyLog, foldOps, type LogState, standingsOf } from '#core/log/fold.ts'
 import { type Op, opIdOf } from '#core/log/op.ts'
 import { undoOf } from '#core/log/undo.ts'
 import { factsReplacing, type NewFact } from '#core/outing/acts.ts'
@@ -76,7 +76,7 @@ describe('the plan of a log', () => {
     log.write(favouriteChosen(log.plan(), 90))
     const second = log.write(favouriteChosen(log.plan(), 100))
     expect(log.plan().favourite).toBe(100)
-    expect(log.state().current.get(playerKeys.favourite)).toHaveLength(1)
+    expect(standingsOf(log.state(), playerKeys.favourite)).toHaveLength(1)
     const { facts } = undoOf(log.state(), log.ops, second)
     log.write(facts)
     expect(log.plan().favourite).toBe(90)
