@@ -1,4 +1,6 @@
 import type { HoleScore } from '#core/card/score.ts'
+import { formatDecimal } from '#core/values/decimal.ts'
+import type { Fraction } from '#core/values/fraction.ts'
 import { say } from './say.ts'
 
 /** A score as people say it: "5", "picked up". */
@@ -8,6 +10,16 @@ export const formatScore = (score: HoleScore): string => (typeof score === 'numb
 export function formatOver(strokes: number, none: 'level' | 'on-target' = 'level'): string {
   if (strokes === 0) return say(none)
   return strokes > 0 ? say('over-n', { n: strokes }) : say('under-n', { n: -strokes })
+}
+
+/** A share of a prize or of strokes, exact and short: "4.5", and "2 5/6" where the decimals would not end. */
+export function formatShare(value: Fraction): string {
+  const { numerator, denominator } = value
+  if (100 % denominator === 0) return formatDecimal(value)
+  const [whole, rest] = [Math.trunc(numerator / denominator), Math.abs(numerator % denominator)]
+  const part = `${rest}/${denominator}`
+  if (whole === 0) return numerator < 0 ? `-${part}` : part
+  return `${whole} ${part}`
 }
 
 /** "8th", as in "Rowan's 8th". */

@@ -1,10 +1,9 @@
 import type { PartLine, PartsResult } from '#core/formats/parts-result.ts'
 import type { Game, Outing } from '#core/outing/outing.ts'
-import { formatDecimal } from '#core/values/decimal.ts'
 import type { BallId } from '#core/values/ids.ts'
 import { sideName } from '../../parts/match-view.ts'
 import { partTitle } from '../../parts/part-title.ts'
-import { formatHoles, formatList } from '../../words/figures.ts'
+import { formatHoles, formatList, formatShare } from '../../words/figures.ts'
 import { say } from '../../words/say.ts'
 import { tallyWords } from '../hole/stands.ts'
 import { MatchOnBoard } from './MatchOnBoard.tsx'
@@ -43,7 +42,7 @@ const holeOf = (key: string): number => Number(key.split('/')[0])
 /** What the part gave, once it is decided: "Alder 1, Birch 0". */
 function partPoints(outing: Outing, { sides }: Game, shares: NonNullable<PartLine['shares']>): string {
   const won = shares.map((share, place) =>
-    say('side-points', { side: sideName(outing, sides?.[place] ?? []), n: formatDecimal(share) }),
+    say('side-points', { side: sideName(outing, sides?.[place] ?? []), n: formatShare(share) }),
   )
   return say('part-points', { points: formatList(won) })
 }

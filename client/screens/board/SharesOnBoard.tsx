@@ -1,9 +1,8 @@
 import type { ShareLine } from '#core/formats/shares.ts'
 import type { SharesResult } from '#core/formats/shares-result.ts'
 import type { Game, Outing } from '#core/outing/outing.ts'
-import { formatDecimal } from '#core/values/decimal.ts'
 import { sideName } from '../../parts/match-view.ts'
-import { formatList } from '../../words/figures.ts'
+import { formatList, formatShare } from '../../words/figures.ts'
 import { say } from '../../words/say.ts'
 import { placeWords } from './board-view.ts'
 import { Details } from './Details.tsx'
@@ -41,7 +40,7 @@ export function ShareLines({ outing, lines }: { readonly outing: Outing; readonl
           <p className="board-who">
             <b>{sideName(outing, line.side)}</b>
           </p>
-          <span className="board-total"> {formatDecimal(line.total)}</span>
+          <span className="board-total"> {formatShare(line.total)}</span>
         </li>
       ))}
     </ol>

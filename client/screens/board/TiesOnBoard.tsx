@@ -1,8 +1,8 @@
 import type { Tie } from '#core/formats/game-result.ts'
 import type { Outing } from '#core/outing/outing.ts'
-import { formatDecimal } from '#core/values/decimal.ts'
 import type { BallId } from '#core/values/ids.ts'
 import { sideName } from '../../parts/match-view.ts'
+import { formatShare } from '../../words/figures.ts'
 import { say, sayCode } from '../../words/say.ts'
 
 /** The countback of each tie: what was counted, and the step that put each side before the next. */
@@ -34,7 +34,7 @@ export function tieLines(outing: Outing, tie: Tie): readonly string[] {
     const name = decidedBy[place] ?? null
     if (name === null) return stillTied(first, second, ifStillTied)
     if (name === 'play-off') return playOffLine(outing, tie, place)
-    const figures = working.find(step => step.name === name)?.figures.map(formatDecimal) ?? []
+    const figures = working.find(step => step.name === name)?.figures.map(formatShare) ?? []
     const step = sayCode('tie-step-', name, 'tie-step-other')
     return say('tie-before', { first, second, step, one: figures[place] ?? '', other: figures[place + 1] ?? '' })
   })

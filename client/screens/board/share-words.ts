@@ -1,10 +1,9 @@
 import type { ShareHole, SharesResult } from '#core/formats/shares-result.ts'
 import type { Outing } from '#core/outing/outing.ts'
-import { formatDecimal } from '#core/values/decimal.ts'
 import { compareFractions, zero } from '#core/values/fraction.ts'
 import type { BallId } from '#core/values/ids.ts'
 import { sideName } from '../../parts/match-view.ts'
-import { formatList } from '../../words/figures.ts'
+import { formatList, formatShare } from '../../words/figures.ts'
 import { say } from '../../words/say.ts'
 
 type Sides = readonly (readonly BallId[])[]
@@ -29,7 +28,7 @@ function holeWords(outing: Outing, sides: Sides, line: ShareHole, unit: SharesRe
       const won = (shares ?? []).flatMap((share, place) =>
         unit === 'skins' && compareFractions(share, zero) === 0
           ? []
-          : [say('side-points', { side: sideName(outing, sides[place] ?? []), n: formatDecimal(share) })],
+          : [say('side-points', { side: sideName(outing, sides[place] ?? []), n: formatShare(share) })],
       )
       return say('share-hole', { hole, shares: formatList(won) })
     }

@@ -6,10 +6,9 @@ import type { ShareLine } from '#core/formats/shares.ts'
 import type { Game, Outing } from '#core/outing/outing.ts'
 import type { Results } from '#core/outing/results.ts'
 import { unreachable } from '#core/values/assert.ts'
-import { formatDecimal } from '#core/values/decimal.ts'
 import { aheadIn, matchWords, sideName } from '../../parts/match-view.ts'
 import { partTitle } from '../../parts/part-title.ts'
-import { formatList, formatOrdinal } from '../../words/figures.ts'
+import { formatList, formatOrdinal, formatShare } from '../../words/figures.ts'
 import { say } from '../../words/say.ts'
 import {
   allowanceWords,
@@ -97,7 +96,7 @@ function sum(line: TotalLine, unit: MeasureUnit): string {
 }
 
 const shareLine = (outing: Outing, line: ShareLine): string =>
-  withPlace(line, say('result-total', { side: sideName(outing, line.side), total: formatDecimal(line.total) }))
+  withPlace(line, say('result-total', { side: sideName(outing, line.side), total: formatShare(line.total) }))
 
 function isTold({ sides }: Tie, lines: readonly TotalLine[]): boolean {
   const first = sides[0]?.join()
