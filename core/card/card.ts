@@ -28,6 +28,9 @@ export interface Card {
   readonly isClosed: boolean
 }
 
+/** Of a ball that nobody has written a score for: one, so that what is made of it is made once. */
+export const emptyCard: Card = { scores: new Map(), isClosed: false }
+
 /** A score that differs from the closed one: listed, and without effect until the desk closes the ball again with it. */
 export interface LateScore extends ScoreEntry {
   readonly hole: number

@@ -80,8 +80,10 @@ const entryOf = ({ key, value, op, at }: ScoreEntry): ScoreEntry => ({ key, valu
 const holeOf = ({ at: { hole, lap } }: ScoreRow): PlayedHole => ({ hole, lap })
 
 /** The different scores that a card holds for a hole: none, one or several. */
-export function scoresOn(card: Card, key: HoleKey): readonly HoleScore[] {
-  const found = card.scores.get(key)
+export const scoresOn = (card: Card, key: HoleKey): readonly HoleScore[] => scoresIn(card.scores.get(key))
+
+/** The different ones of what a card holds for one hole. */
+export function scoresIn(found: CardScore | undefined): readonly HoleScore[] {
   if (found === undefined || found.kind === 'none') return []
   return found.kind === 'one' ? [found.score] : [...new Set(found.entries.map(({ value }) => value))]
 }

@@ -1,6 +1,6 @@
 import type { Card, CardScore } from '#core/card/card.ts'
 import type { HoleKey, HoleScore } from '#core/card/score.ts'
-import { scoresOn } from '#core/card/settle-card.ts'
+import { scoresIn } from '#core/card/settle-card.ts'
 import { maximumOf } from '#core/formats/measures/capped.ts'
 import type { BallId } from '#core/values/ids.ts'
 import type { InputHole, SoundGame } from './game-input.ts'
@@ -45,11 +45,13 @@ export function ballInGame(game: SoundGame, ball: BallId): BallInGame | null {
 }
 
 /** A hole for a ball with the game's strokes on it; null where the ball does not play it. */
-export function measuredHole(game: SoundGame, ball: BallId, key: HoleKey): MeasuredHole | null {
-  const hole = game.balls.get(ball)?.holes.get(key)
-  if (hole === undefined) return null
-  const strokes = game.strokes.get(ball)?.byHole.get(key) ?? 0
-  return { par: hole.par, strokes, maximum: game.methods.maximumScore }
+export function measuredHole(
+  { methods }: SoundGame,
+  { holes, strokes }: BallInGame,
+  key: HoleKey,
+): MeasuredHole | null {
+  const hole = holes.get(key)
+  return hole === undefined ? null : { par: hole.par, strokes: strokes.get(key) ?? 0, maximum: methods.maximumScore }
 }
 
 /** What gross strokes are worth; `null` is no score. */
@@ -69,13 +71,12 @@ const notPlayed = (ball: BallId): HoleOfBall => ({ ball, worths: [], level: 0, n
 /** What a ball has on a hole of a total: its scores measured, or what happened to it instead. */
 export function holeOfBall(game: SoundGame, own: BallInGame, key: HoleKey): HoleOfBall {
   const { ball, card } = own
-  const par = own.holes.get(key)?.par
-  if (par === undefined) return notPlayed(ball)
-  const { measure, happenings, methods } = game
+  const at = measuredHole(game, own, key)
+  if (at === null) return notPlayed(ball)
+  const { measure, happenings } = game
   const found = card.scores.get(key)
   const written = found?.kind ?? 'none'
-  const at = { par, strokes: own.strokes.get(key) ?? 0, maximum: methods.maximumScore }
-  const level = par - (own.teePar.get(key) ?? 0)
+  const level = at.par - (own.teePar.get(key) ?? 0)
   const withOne = (gross: number | null, code: HoleNoteCode): HoleOfBall => ({
     ball,
     level,
@@ -86,11 +87,11 @@ export function holeOfBall(game: SoundGame, own: BallInGame, key: HoleKey): Hole
   const missed = own.mayMiss ? reasonMissed(game, ball, key) : null
   if (missed !== null) return withOne(null, missed)
   if (happenings.holesOut.get(key)?.counts === 'net-par')
-    return withOne(par + (measure.isNet ? at.strokes : 0), 'net-par')
+    return withOne(at.par + (measure.isNet ? at.strokes : 0), 'net-par')
   // What a card lacks once the desk has closed it is no score, as it stands on the card.
   if (written === 'none' && card.isClosed) return withOne(null, 'blank')
   const penalty = own.penalties.length === 0 ? 0 : penaltyOn(own, key)
-  const worths = worthsOf(measure, at, card, key, found, penalty)
+  const worths = scoresIn(found).map(score => worthOf(measure, at, grossOf(score, penalty)))
   return { ball, level, worths, notes: notesOf(measure, ball, at, found, penalty), written }
 }
 
@@ -108,18 +109,6 @@ const penaltyOn = ({ penalties }: BallInGame, key: HoleKey): number =>
 
 const grossOf = (score: HoleScore, penalty: number): number | null =>
   typeof score === 'number' ? score + penalty : null
-
-function worthsOf(
-  measure: Measure,
-  at: MeasuredHole,
-  card: Card,
-  key: HoleKey,
-  found: CardScore | undefined,
-  penalty: number,
-): Worth[] {
-  if (found?.kind === 'one') return [worthOf(measure, at, grossOf(found.score, penalty))]
-  return scoresOn(card, key).map(score => worthOf(measure, at, grossOf(score, penalty)))
-}
 
 /** What the one score of a hole does not say of itself. */
 function notesOf(

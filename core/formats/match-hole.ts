@@ -1,3 +1,4 @@
+import { emptyCard } from '#core/card/card.ts'
 import type { HoleKey } from '#core/card/score.ts'
 import { scoresOn } from '#core/card/settle-card.ts'
 import { ruleOnConcession } from '#core/formats/rulings/concession.ts'
@@ -73,11 +74,9 @@ function conceded(game: SoundGame, sides: MatchSides, key: HoleKey, values: Valu
 
 const isHoledOut = (game: SoundGame, sides: MatchSides, key: HoleKey): boolean =>
   sides.flat().every(ball => {
-    const scores = scoresOn(game.balls.get(ball)?.card ?? noCard, key)
+    const scores = scoresOn(game.balls.get(ball)?.card ?? emptyCard, key)
     return scores.length > 0 && scores.every(score => typeof score === 'number')
   })
-
-const noCard = { scores: new Map(), isClosed: false }
 
 /** Null for no outcome at all; several different ones are a dispute, which leaves the hole open. */
 function ofOutcomes(

@@ -1,7 +1,7 @@
 import type { HoleKey } from '#core/card/score.ts'
 import { scoresOn } from '#core/card/settle-card.ts'
 import type { BallId } from '#core/values/ids.ts'
-import { measuredHole, worthOf } from './ball-hole.ts'
+import { ballInGame, measuredHole, worthOf } from './ball-hole.ts'
 import { sideValueOf } from './counting-balls.ts'
 import type { SoundGame } from './game-input.ts'
 import type { SideHole } from './game-result.ts'
@@ -22,15 +22,15 @@ export const matchSideHole = (game: SoundGame, side: readonly BallId[], key: Hol
   )
 
 function matchBallHole(game: SoundGame, ball: BallId, key: HoleKey): BallHole {
-  const at = measuredHole(game, ball, key)
-  const found = game.balls.get(ball)
-  if (found === undefined || at === null) return { ball, worths: [], level: 0, notes: [] }
+  const own = ballInGame(game, ball)
+  const at = own && measuredHole(game, own, key)
+  if (own === null || at === null) return { ball, worths: [], level: 0, notes: [] }
   const { par: level } = at
   if (isAbsent(game, ball, key) || isOutOfHole(game, ball, key)) {
     return { ball, worths: [worthOf(game.measure, at, null)], level, notes: [] }
   }
   const conceded = game.happenings.strokeConcessions.find(each => each.ball === ball && each.hole === key)
-  const scores = conceded === undefined ? scoresOn(found.card, key) : [conceded.score]
+  const scores = conceded === undefined ? scoresOn(own.card, key) : [conceded.score]
   const grosses = scores.map(score => (typeof score === 'number' ? score : null))
   return { ball, worths: grosses.map(gross => worthOf(game.measure, at, gross)), level, notes: [] }
 }

@@ -1,3 +1,4 @@
+import { emptyCard } from '#core/card/card.ts'
 import { type Certification, type CertifiedScores, certificationOf } from '#core/card/certification.ts'
 import { type HoleKey, holeKey } from '#core/card/score.ts'
 import type { ClosedScore } from './facts.ts'
@@ -11,7 +12,7 @@ export function certificationOfBall(outing: Outing, ball: Ball): Certification {
   const owed = orderOfBall(outing, ball)
     .round.map(holeKey)
     .filter(key => !absent.has(key) && !outing.notes.holesOut.has(key))
-  const card = outing.cards.get(ball.id) ?? { scores: new Map(), isClosed: false }
+  const card = outing.cards.get(ball.id) ?? emptyCard
   const certified = outing.notes.certified.get(ball.id)
   return certificationOf(owed, card, scoresOf(certified?.byPlayer), scoresOf(certified?.byMarker))
 }

@@ -1,4 +1,4 @@
-import type { Card } from '#core/card/card.ts'
+import { emptyCard } from '#core/card/card.ts'
 import { type OrderOfPlay, orderOfPlay } from '#core/card/order-of-play.ts'
 import { holeKey, type PlayedHole } from '#core/card/score.ts'
 import type { BallHandicap, GameInput, InputBall, InputHole, PlayerHandicap } from '#core/formats/game-input.ts'
@@ -10,8 +10,6 @@ import { mainGameOf } from './games-of.ts'
 import { handicapOf, ratingsOfRound } from './handicap-of.ts'
 import { happeningsOf } from './happenings-of.ts'
 import type { Ball, Game, Outing, Player } from './outing.ts'
-
-const emptyCard: Card = { scores: new Map(), isClosed: false }
 
 /** A game with all that its result depends on. */
 export function gameInputOf(outing: Outing, game: Game): GameInput {

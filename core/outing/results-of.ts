@@ -1,4 +1,4 @@
-import type { Card } from '#core/card/card.ts'
+import { type Card, emptyCard } from '#core/card/card.ts'
 import { threesAgainstLevel } from '#core/card/level.ts'
 import { type HoleKey, holeKey, type PlayedHole } from '#core/card/score.ts'
 import { type PreparedGame, prepareGame, resultOfPrepared } from '#core/formats/game-of.ts'
@@ -45,8 +45,6 @@ const levelCardsOf = (outing: Outing, games: ReadonlyMap<GameId, GameResult>): R
   },
 })
 
-const emptyCard: Card = { scores: new Map(), isClosed: false }
-
 /** What a ball's levels are laid from. */
 interface LevelGround {
   readonly round: readonly PlayedHole[]
@@ -61,10 +59,11 @@ function levelCardOf(outing: Outing, games: ReadonlyMap<GameId, GameResult>, bal
     holes: knownHolesOf(outing, ball),
     strokes: main === null ? null : strokesIn(games.get(main.id), ball),
   }
-  const made = madeOf(outing.cards.get(ball.id) ?? emptyCard)
+  const card = outing.cards.get(ball.id) ?? emptyCard
+  const made = madeOf(card)
   const known = made.get(ball.id)
   if (known !== undefined && isSameGround(known.ground, ground)) return known.level
-  const level = levelOn(ground, ball.id, outing.cards.get(ball.id) ?? emptyCard)
+  const level = levelOn(ground, ball.id, card)
   made.set(ball.id, { ground, level })
   return level
 }

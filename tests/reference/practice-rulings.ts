@@ -3,9 +3,10 @@ import { ruleOnMatchHandicap } from '#core/formats/rulings/match-handicap.ts'
 import { type CardForm, type ReturnedHole, ruleOnReturnedHole } from '#core/formats/rulings/returned-score.ts'
 import { ruleOnTradedHoles } from '#core/formats/rulings/traded-holes.ts'
 import { ruleOnWrittenSum } from '#core/formats/rulings/written-sum.ts'
-import { matchHandicapFacts } from '#core/outing/acts-ruling.ts'
-import type { BallId, RulingId } from '#core/values/ids.ts'
+import { outcomeOfMatchHandicap } from '#core/outing/ruling-outcome.ts'
+import type { BallId } from '#core/values/ids.ts'
 import type { Json } from '#core/values/json.ts'
+import { rulingOn } from '#tests/kit/ruling-on.ts'
 import { valueAt } from './json-path.ts'
 
 /** What a case expects of a ruling: no card shows it, so the function that rules is asked. */
@@ -35,8 +36,8 @@ const isDisqualified = (form: CardForm) => (setup: Json) =>
 function matchHandicap(setup: Json) {
   const [correct, said] = [Number(valueAt(setup, 'B_entitled')), Number(valueAt(setup, 'B_declared'))]
   const ruling = ruleOnMatchHandicap({ declared: said, correct, affectsStrokes: true, isCorrectedInTime: false })
-  const on = { id: 'declared' as RulingId, ball: 'b' as BallId, games: null, reason: null }
-  return { ruling, fact: matchHandicapFacts(on, correct, ruling)[0]?.value ?? null }
+  const fact = rulingOn('b' as BallId, [1, 1], null, outcomeOfMatchHandicap(correct, ruling))
+  return { ruling, fact: fact as unknown as Json }
 }
 
 export const practiceRulings: readonly PracticeRuling[] = [

@@ -1,16 +1,14 @@
 import { useLocation } from 'wouter'
 import { Strip } from '../../parts/Strip.tsx'
 import { stripOf, stripWords } from '../../parts/strip-view.ts'
-import { ownGroupOf } from '../../state/own-group.ts'
-import { useOuting } from '../../state/use-outing.ts'
 import { say } from '../../words/say.ts'
 import { openLines } from '../card/card-view.ts'
 import { OpenHoles } from '../card/OpenHoles.tsx'
 import { ClosedLine } from '../hole/ClosedLine.tsx'
-import { groupShown, threeOf } from '../hole/hole-view.ts'
+import { threeOf } from '../hole/hole-view.ts'
 import { AimsOfThree } from '../hole/own/AimsOfThree.tsx'
 import { useAims } from '../hole/own/use-aims.ts'
-import { useWhose } from '../hole/whose-scores.ts'
+import { useGroupShown } from '../hole/use-group-shown.ts'
 import { OutingPage } from '../outing/OutingPage.tsx'
 import { tabPath } from '../paths.ts'
 import { type GameLines, gameLines } from './game-lines.ts'
@@ -18,15 +16,9 @@ import { SendResult } from './SendResult.tsx'
 
 /** After the last hole: the last three closed, what is open still, how every game came out, and the way to the card. */
 export function FinishScreen() {
-  const outing = useOuting(store => store.outing)
-  const results = useOuting(store => store.results)
-  const me = useOuting(store => store.me)
-  const log = useOuting(store => store.log)
-  const own = useOuting(ownGroupOf)
-  const [whose] = useWhose(log, outing, me)
+  const { outing, results, log, group, whose } = useGroupShown()
   const [, go] = useLocation()
   const [aims] = useAims(log, whose.ball)
-  const group = outing && groupShown(outing, own)
   if (!outing || !results || !log || !group) return null
   const first = whose.ball ?? group.balls[0]
   const level = first && results.cards.get(first)

@@ -6,29 +6,21 @@ import type { BallId } from '#core/values/ids.ts'
 import { Strip } from '../../parts/Strip.tsx'
 import { stripOf, stripWords } from '../../parts/strip-view.ts'
 import { useWaking } from '../../parts/use-waking.ts'
-import { ownGroupOf } from '../../state/own-group.ts'
-import { useOuting } from '../../state/use-outing.ts'
 import { say } from '../../words/say.ts'
 import { NowhereScreen } from '../home/NowhereScreen.tsx'
 import { OutingPage } from '../outing/OutingPage.tsx'
 import { holePath } from '../paths.ts'
 import { ClosedLine } from './ClosedLine.tsx'
-import { groupShown, threeOf } from './hole-view.ts'
+import { threeOf } from './hole-view.ts'
 import { AimsOfThree } from './own/AimsOfThree.tsx'
 import { strokesOver } from './strokes-here.ts'
 import { Count } from './Ticks.tsx'
-import { useWhose } from './whose-scores.ts'
+import { useGroupShown } from './use-group-shown.ts'
 
 /** Between two threes: the last one closed in a line, the next one opened. */
 export function ResetScreen({ three }: { readonly three: number }) {
-  const outing = useOuting(store => store.outing)
-  const results = useOuting(store => store.results)
-  const me = useOuting(store => store.me)
-  const log = useOuting(store => store.log)
-  const own = useOuting(ownGroupOf)
-  const [whose] = useWhose(log, outing, me)
+  const { outing, results, log, group, whose } = useGroupShown()
   const [, go] = useLocation()
-  const group = outing && groupShown(outing, own)
   const first = whose.ball ?? group?.balls[0]
   const level = first && results?.cards.get(first)
   const next = level?.threes.find(({ number }) => number === three + 1)

@@ -3,13 +3,21 @@ import type { lowScoreReasons } from '#core/card/rulings/hole-score.ts'
 import { ruleOnMissingCertification } from '#core/card/rulings/missing-certification.ts'
 import { firstPlaceOfLatePartner } from '#core/formats/rulings/late-partner.ts'
 import { ruleOnMatchHandicap } from '#core/formats/rulings/match-handicap.ts'
-import { ruleOnReturnedHole } from '#core/formats/rulings/returned-score.ts'
-import { ruleOnStartTime, type startForms } from '#core/formats/rulings/start-time.ts'
+import { type ReturnedHoleRuling, ruleOnReturnedHole } from '#core/formats/rulings/returned-score.ts'
+import { ruleOnStartTime, type StartTimeRuling, type startForms } from '#core/formats/rulings/start-time.ts'
 import { ruleOnTradedHoles } from '#core/formats/rulings/traded-holes.ts'
 import { ruleOnUnfinishedSide } from '#core/formats/rulings/unfinished-side.ts'
 import { ruleOnWrittenSum } from '#core/formats/rulings/written-sum.ts'
+import {
+  outcomeOfCardHandicap,
+  outcomeOfCertification,
+  outcomeOfMatchHandicap,
+  outcomeOfReturnedHole,
+  outcomeOfStartTime,
+  type RulingOutcome,
+} from '#core/outing/ruling-outcome.ts'
 import { say } from '../../words/say.ts'
-import type { RulingDraft } from './ruling-draft.ts'
+import { draftOfOutcome, type RulingDraft } from './ruling-draft.ts'
 
 /** What may have happened that the Rules have an answer for. */
 export const situations = [
@@ -123,19 +131,17 @@ export function proposalOf(situation: Situation, seen: Seen, known: Known = noth
 
 const wholeOf = (text: string): number | null => (/^[+-]?\d{1,3}$/.test(text.trim()) ? Number(text) : null)
 
-const noPenalty = (text: string, rule: string): Proposal => ({ text, draft: { kind: 'no-penalty', rule } })
+const noPenalty = (text: string, rule: string): Proposal => proposed(text, { kind: 'no-penalty', rule })
 
-const disqualified = (rule: string): Proposal => ({
-  text: say('propose-disqualified'),
-  draft: { kind: 'disqualified', hole: '', rule },
-})
+const disqualified = (text: string, rule: string): Proposal => proposed(text, { kind: 'disqualified', rule })
+
+const proposed = (text: string, outcome: RulingOutcome): Proposal => ({ text, draft: draftOfOutcome(outcome) })
 
 function onHoleScore(seen: Seen): Proposal | null {
   const [made, written] = [wholeOf(seen.actual), wholeOf(seen.returned)]
   if (made === null || (seen.returned.trim() !== '' && written === null)) return null
   const [par, strokes] = [wholeOf(seen.par), wholeOf(seen.received)]
   if (seen.cardForm !== 'stroke-play' && (par === null || strokes === null)) return null
-  const rule = 'Rules of Golf 3.3b(3)'
   const ruling = ruleOnReturnedHole(
     { kind: seen.cardForm },
     {
@@ -147,68 +153,65 @@ function onHoleScore(seen: Seen): Proposal | null {
       isBeforeClose: seen.isBeforeClose,
     },
   )
+  return proposed(holeScoreWords(ruling, written), outcomeOfReturnedHole(written, ruling))
+}
+
+function holeScoreWords(ruling: ReturnedHoleRuling, written: number | null): string {
   switch (ruling.code) {
     case 'disqualified':
-      return disqualified(rule)
+      return say('propose-disqualified')
     case 'no-return':
-      return noPenalty(say('propose-no-return'), rule)
+      return say('propose-no-return')
     case 'stands':
-      return noPenalty(say('propose-stands', { n: ruling.score }), rule)
-    case 'committee-adds-penalty': {
-      const missing = made - (written ?? made)
-      return { text: say('propose-adds', { n: missing }), draft: { kind: 'penalty', strokes: String(missing), rule } }
-    }
+      return say('propose-stands', { n: ruling.score })
+    case 'committee-adds-penalty':
+      return say('propose-adds', { n: ruling.score - (written ?? ruling.score) })
   }
 }
 
 function onCardHandicap({ duty, onCard, correct, affectsStrokes }: Seen): Proposal | null {
   const right = wholeOf(correct)
   if (right === null || (onCard.trim() !== '' && wholeOf(onCard) === null)) return null
-  const rule = 'Rules of Golf 3.3b(4)'
   const ruling = ruleOnCardHandicap(duty, { onCard: wholeOf(onCard), correct: right, affectsStrokes })
-  if (ruling.code === 'disqualified') return disqualified(rule)
+  const outcome = outcomeOfCardHandicap(right, ruling)
+  if (ruling.code === 'disqualified') return proposed(say('propose-disqualified'), outcome)
   const { netOff } = ruling
-  const text = say('propose-net-off', { n: netOff < 0 ? `+${-netOff}` : netOff })
-  return netOff === right ? noPenalty(text, rule) : { text, draft: { kind: 'net-off', strokes: String(netOff), rule } }
+  return proposed(say('propose-net-off', { n: netOff < 0 ? `+${-netOff}` : netOff }), outcome)
 }
 
 function onMatchHandicap({ declared, correct, affectsStrokes, isInTime }: Seen): Proposal | null {
   const [told, right] = [wholeOf(declared), wholeOf(correct)]
   if (told === null || right === null) return null
-  const rule = 'Rules of Golf 3.2c(1)'
   const ruling = ruleOnMatchHandicap({ declared: told, correct: right, affectsStrokes, isCorrectedInTime: isInTime })
-  if (ruling.code === 'disqualified') return disqualified(rule)
-  const { playsOff } = ruling
-  return {
-    text: say('propose-plays-off', { n: playsOff }),
-    draft: { kind: playsOff === right ? 'no-penalty' : 'plays-off', strokes: String(playsOff), rule },
-  }
+  const text =
+    ruling.code === 'disqualified' ? say('propose-disqualified') : say('propose-plays-off', { n: ruling.playsOff })
+  return proposed(text, outcomeOfMatchHandicap(right, ruling))
 }
 
 function onCertification({ hasLocalRule }: Seen): Proposal {
-  const rule = hasLocalRule ? 'Model Local Rule L-1' : 'Rules of Golf 3.3b(2)'
   const ruling = ruleOnMissingCertification(hasLocalRule)
-  if (ruling.code === 'disqualified') return disqualified(rule)
-  return { text: say('propose-two-last'), draft: { kind: 'penalty', strokes: String(ruling.strokes), rule } }
+  const text = say(ruling.code === 'disqualified' ? 'propose-disqualified' : 'propose-two-last')
+  return proposed(text, outcomeOfCertification(ruling))
 }
 
 function onStart({ minutes, form }: Seen): Proposal | null {
   const late = wholeOf(minutes)
   if (late === null) return null
-  const rule = 'Rules of Golf 5.3a'
   const ruling = ruleOnStartTime(late, form)
-  if (ruling.code === 'no-penalty') return noPenalty(say('propose-no-penalty'), rule)
-  if (ruling.code === 'disqualified') return disqualified(rule)
-  const penalty = { kind: 'penalty', strokes: '2', rule } as const
+  return proposed(startWords(ruling), outcomeOfStartTime(ruling))
+}
+
+function startWords(ruling: StartTimeRuling): string {
+  if (ruling.code !== 'general-penalty') return say(`propose-${ruling.code}`)
   switch (ruling.penalty.unit) {
     case 'strokes':
-      return { text: say('propose-two-first'), draft: penalty }
+      return say('propose-two-first')
     case 'points':
-      return { text: say('propose-points'), draft: { ...penalty, hole: '' } }
+      return say('propose-points')
     case 'holes':
-      return { text: say('propose-holes'), draft: { ...penalty, hole: '', strokes: '1' } }
+      return say('propose-holes')
     case 'hole-lost':
-      return { text: say('propose-hole-lost'), draft: { ...penalty, strokes: '0', isHoleLost: true } }
+      return say('propose-hole-lost')
   }
 }
 
@@ -216,7 +219,7 @@ function onUnfinished({ form }: Seen): Proposal {
   const rule = 'Rules of Golf 23.2'
   const ruling = ruleOnUnfinishedSide(form === 'match' ? 'match' : 'stroke-play')
   if (ruling === 'loses-hole') return noPenalty(say('propose-loses-hole'), rule)
-  return { ...disqualified(rule), text: say('propose-unless-corrected') }
+  return disqualified(say('propose-unless-corrected'), rule)
 }
 
 function onLatePartner(seen: Seen, { holes }: Known): Proposal | null {
@@ -240,7 +243,7 @@ function onLatePartner(seen: Seen, { holes }: Known): Proposal | null {
 function onTradedHoles({ knew }: Seen): Proposal {
   const rule = 'Rules of Golf 1.3b(1), clarification 3.2b(1)/1'
   if (ruleOnTradedHoles(knew) === 'stands-as-played') return noPenalty(say('propose-as-played'), rule)
-  return { ...disqualified(rule), text: say('propose-both-disqualified') }
+  return disqualified(say('propose-both-disqualified'), rule)
 }
 
 function onWrittenSum({ ball, written }: Seen, { gross }: Known): Proposal | null {

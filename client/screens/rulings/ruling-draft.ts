@@ -1,4 +1,5 @@
 import type { HoleAndLap, Ruling } from '#core/outing/facts.ts'
+import type { RulingOutcome } from '#core/outing/ruling-outcome.ts'
 import type { BallId, GameId } from '#core/values/ids.ts'
 import { say } from '../../words/say.ts'
 import { type FieldFault, faultOfNumber } from '../games/game-faults.ts'
@@ -41,6 +42,24 @@ export const emptyRuling: RulingDraft = {
   games: null,
   rule: '',
   reason: '',
+}
+
+/** What the fields take over from a proposal; the hole of a penalty stays what was chosen. */
+export function draftOfOutcome(outcome: RulingOutcome): Partial<RulingDraft> {
+  const { kind, rule } = outcome
+  switch (kind) {
+    case 'no-penalty':
+      return { kind, rule }
+    case 'disqualified':
+      return { kind, rule, hole: '' }
+    case 'plays-off':
+    case 'net-off':
+      return { kind, rule, strokes: String(outcome.strokes) }
+    case 'penalty': {
+      const penalty = { kind, rule, strokes: String(outcome.strokes), isHoleLost: outcome.holeLost }
+      return outcome.on === 'round' ? { ...penalty, hole: '' } : penalty
+    }
+  }
 }
 
 export function faultsOfRuling(draft: RulingDraft): readonly FieldFault[] {

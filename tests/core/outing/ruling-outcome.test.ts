@@ -1,25 +1,26 @@
 import { describe, expect, it } from 'vitest'
+import { ruleOnCardHandicap } from '#core/card/rulings/card-handicap.ts'
 import { ruleOnHoleScore } from '#core/card/rulings/hole-score.ts'
 import { ruleOnMissingCertification } from '#core/card/rulings/missing-certification.ts'
 import { ruleOnMatchHandicap } from '#core/formats/rulings/match-handicap.ts'
 import { ruleOnStartTime, startForms } from '#core/formats/rulings/start-time.ts'
-import type { NewFact } from '#core/outing/acts.ts'
+import { rulingFacts } from '#core/outing/acts-card.ts'
 import {
-  certificationFacts,
-  matchHandicapFacts,
-  type RuledBall,
-  returnedHoleFacts,
-  startTimeFacts,
-} from '#core/outing/acts-ruling.ts'
+  outcomeOfCardHandicap,
+  outcomeOfCertification,
+  outcomeOfMatchHandicap,
+  outcomeOfReturnedHole,
+  outcomeOfStartTime,
+  type RulingOutcome,
+} from '#core/outing/ruling-outcome.ts'
 import type { RulingId } from '#core/values/ids.ts'
 import { isKnownValue } from '#shared/facts.ts'
+import { rulingOn } from '#tests/kit/ruling-on.ts'
 import { actAfter, alder, outingWith } from '#tests/kit/two-groups.ts'
 
-const on: RuledBall = { id: 'first' as RulingId, ball: alder, games: null, reason: 'Said so.' }
-const at = { hole: 3, lap: 1 }
-
-/** The ruling that the facts make, which every reader must know. */
-function ruled(facts: readonly NewFact[]) {
+/** The ruling that is made of it for Alder's 3rd, which every reader must know. */
+function ruled(outcome: RulingOutcome) {
+  const facts = rulingFacts('first' as RulingId, rulingOn(alder, [3, 1], 'Said so.', outcome))
   expect(facts.every(({ value }) => isKnownValue('ruling', value))).toBe(true)
   return outingWith([actAfter([], 'desk', facts)]).notes.rulings.map(({ ruling }) => ruling)
 }
@@ -28,7 +29,7 @@ describe('what a ruling writes', () => {
   it('of a hole score: the penalty on its hole, a disqualification, or nothing but its trace', () => {
     const hole = { returned: 5, actual: 7, isBeforeClose: true } as const
     const added = ruleOnHoleScore({ ...hole, reason: 'unknown-penalty-stroke' })
-    expect(ruled(returnedHoleFacts(on, at, 5, added))).toEqual([
+    expect(ruled(outcomeOfReturnedHole(5, added))).toEqual([
       {
         games: null,
         rule: 'Rules of Golf 3.3b(3)',
@@ -40,16 +41,15 @@ describe('what a ruling writes', () => {
         holeLost: false,
       },
     ])
-    expect(ruled(returnedHoleFacts(on, at, 5, ruleOnHoleScore({ ...hole, reason: 'other' })))).toMatchObject([
+    expect(ruled(outcomeOfReturnedHole(5, ruleOnHoleScore({ ...hole, reason: 'other' })))).toMatchObject([
       { kind: 'disqualified', hole: null },
     ])
-    expect(ruled(returnedHoleFacts(on, at, 5, { code: 'stands', score: 5 }))).toMatchObject([{ kind: 'no-penalty' }])
+    expect(ruled(outcomeOfReturnedHole(5, { code: 'stands', score: 5 }))).toMatchObject([{ kind: 'no-penalty' }])
   })
 
   it('of a handicap declared in a match: the lower one is played off', () => {
     const declared = (strokes: number) =>
-      matchHandicapFacts(
-        on,
+      outcomeOfMatchHandicap(
         16,
         ruleOnMatchHandicap({ declared: strokes, correct: 16, affectsStrokes: true, isCorrectedInTime: false }),
       )
@@ -58,8 +58,16 @@ describe('what a ruling writes', () => {
     expect(ruled(declared(18))).toMatchObject([{ kind: 'disqualified' }])
   })
 
+  it('of a handicap on a card: what stands too low is what the net score is off', () => {
+    const onCard = (strokes: number) =>
+      outcomeOfCardHandicap(12, ruleOnCardHandicap('player', { onCard: strokes, correct: 12, affectsStrokes: true }))
+    expect(ruled(onCard(10))).toMatchObject([{ kind: 'net-off', strokes: 10, rule: 'Rules of Golf 3.3b(4)' }])
+    expect(ruled(onCard(12))).toMatchObject([{ kind: 'no-penalty' }])
+    expect(ruled(onCard(14))).toMatchObject([{ kind: 'disqualified' }])
+  })
+
   it('of a late start: in the unit of each form', () => {
-    const late = startForms.map(form => [form, ruled(startTimeFacts(on, at, ruleOnStartTime(4, form)))[0]])
+    const late = startForms.map(form => [form, ruled(outcomeOfStartTime(ruleOnStartTime(4, form)))[0]])
     expect(Object.fromEntries(late)).toMatchObject({
       'stroke-play': { kind: 'penalty', hole: [3, 1], strokes: 2, holeLost: false },
       'maximum-score': { kind: 'penalty', hole: [3, 1], strokes: 2, holeLost: false },
@@ -67,15 +75,15 @@ describe('what a ruling writes', () => {
       'par-bogey': { kind: 'penalty', hole: null, strokes: 1 },
       match: { kind: 'penalty', hole: [3, 1], strokes: 0, holeLost: true },
     })
-    expect(ruled(startTimeFacts(on, at, ruleOnStartTime(6, 'match')))).toMatchObject([{ kind: 'disqualified' }])
-    expect(ruled(startTimeFacts(on, at, ruleOnStartTime(0, 'match')))).toMatchObject([{ kind: 'no-penalty' }])
+    expect(ruled(outcomeOfStartTime(ruleOnStartTime(6, 'match')))).toMatchObject([{ kind: 'disqualified' }])
+    expect(ruled(outcomeOfStartTime(ruleOnStartTime(0, 'match')))).toMatchObject([{ kind: 'no-penalty' }])
   })
 
   it('of a card not certified: two strokes on the last hole under L-1', () => {
-    expect(ruled(certificationFacts(on, at, ruleOnMissingCertification(true)))).toMatchObject([
+    expect(ruled(outcomeOfCertification(ruleOnMissingCertification(true)))).toMatchObject([
       { kind: 'penalty', hole: [3, 1], strokes: 2, rule: 'Model Local Rule L-1' },
     ])
-    expect(ruled(certificationFacts(on, at, ruleOnMissingCertification(false)))).toMatchObject([
+    expect(ruled(outcomeOfCertification(ruleOnMissingCertification(false)))).toMatchObject([
       { kind: 'disqualified', rule: 'Rules of Golf 3.3b(2)' },
     ])
   })

@@ -5,25 +5,19 @@ import type { LevelCard, Three } from '#core/outing/results.ts'
 import type { LogId } from '#core/values/ids.ts'
 import { Field } from '../../../parts/Field.tsx'
 import { threeWords } from '../../../parts/strip-view.ts'
-import { useOuting } from '../../../state/use-outing.ts'
 import { formatHoles } from '../../../words/figures.ts'
 import { say } from '../../../words/say.ts'
 import { OutingPage } from '../../outing/OutingPage.tsx'
 import { tabPath } from '../../paths.ts'
-import { groupShown, isWritten } from '../hole-view.ts'
+import { isWritten } from '../hole-view.ts'
+import { useGroupShown } from '../use-group-shown.ts'
 import { WhichIsMine } from '../WhichIsMine.tsx'
-import { useWhose } from '../whose-scores.ts'
 import { longestCue, proposedTargets, targetRange, withTarget } from './aims.ts'
 import { useAims } from './use-aims.ts'
 
 /** The targets of the six threes, set before the first tee, and the player's cue; on this phone alone. */
 export function AimsScreen() {
-  const outing = useOuting(store => store.outing)
-  const results = useOuting(store => store.results)
-  const me = useOuting(store => store.me)
-  const log = useOuting(store => store.log)
-  const [whose, setWhose] = useWhose(log, outing, me)
-  const group = outing && groupShown(outing, me?.group ?? null)
+  const { outing, results, log, group, whose, setWhose } = useGroupShown()
   if (!outing || !results || !log || !group) return null
   const level = whose.ball && group.balls.includes(whose.ball) ? results.cards.get(whose.ball) : undefined
   return (

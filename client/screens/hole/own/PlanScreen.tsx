@@ -6,34 +6,26 @@ import type { Plan } from '#core/plan/plan.ts'
 import type { LogId } from '#core/values/ids.ts'
 import { fire } from '../../../parts/fire.ts'
 import { Loading } from '../../../parts/Loading.tsx'
-import { ownGroupOf } from '../../../state/own-group.ts'
 import { usePlan } from '../../../state/plan-store.ts'
 import { openPlan } from '../../../state/player-log.ts'
-import { useOuting } from '../../../state/use-outing.ts'
 import { notesOfHabits, sentencesOfHole } from '../../../words/plan-text.ts'
 import { say } from '../../../words/say.ts'
 import { OwnPage } from '../../bag/OwnPage.tsx'
 import { NowhereScreen } from '../../home/NowhereScreen.tsx'
 import { aimsPath, bagPath, holePath } from '../../paths.ts'
-import { groupShown } from '../hole-view.ts'
+import { useGroupShown } from '../use-group-shown.ts'
 import { WhichIsMine } from '../WhichIsMine.tsx'
-import { useWhose } from '../whose-scores.ts'
 import { type HoleAhead, holeAhead, planOfHole } from './own-plan.ts'
 import { ShotInHand } from './ShotInHand.tsx'
 
 /** What is the player's own on a hole: its plan, the shot in hand in practice, and the habits. */
 export function PlanScreen({ at }: { readonly at: PlayedHole }) {
-  const outing = useOuting(store => store.outing)
-  const me = useOuting(store => store.me)
-  const log = useOuting(store => store.log)
-  const own = useOuting(ownGroupOf)
-  const [whose, setWhose] = useWhose(log, outing, me)
+  const { outing, log, group, whose, setWhose } = useGroupShown()
   const plan = usePlan(store => store.plan)
   useEffect(() => fire(openPlan()), [])
   if (!Number.isInteger(at.hole) || !Number.isInteger(at.lap)) return <NowhereScreen />
   if (!outing || !log) return null
   if (!plan) return <Loading />
-  const group = groupShown(outing, own)
   const ahead = holeAhead(outing, whose.ball, at, plan)
   return (
     <OwnPage back={{ href: holePath(log, at), text: say('to-hole', { hole: at.hole }) }}>
