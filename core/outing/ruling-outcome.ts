@@ -69,7 +69,7 @@ export function outcomeOfStartTime(ruling: StartTimeRuling): RulingOutcome {
   }
 }
 
-/** A card that somebody did not certify; the penalty is on the last hole of the round. */
+/** A card that somebody did not certify; a penalty on a hole is on the last that the ball plays. */
 export function outcomeOfCertification(ruling: CertificationRuling): RulingOutcome {
   if (ruling.code === 'disqualified') return { rule: 'Rules of Golf 3.3b(2)', kind: 'disqualified' }
   return { rule: 'Model Local Rule L-1', ...onHole(ruling.strokes) }
