@@ -2,7 +2,7 @@ import type { Op } from '#core/log/op.ts'
 import { opIdOf } from '#core/log/op.ts'
 import { parseKey } from '#core/outing/keys.ts'
 import { loadDriver } from '#server/store/driver.ts'
-import type { Row } from './standings.ts'
+import type { Row } from './standings-run.ts'
 
 /**
  * The yardstick: the facts of the log as rows of an in-memory SQLite, and one query that says which of them are current,

@@ -1,0 +1,112 @@
+import { deepStrictEqual } from 'node:assert'
+import { performance } from 'node:perf_hooks'
+import { emptyLog, foldOps, seenUnder } from '#core/log/fold.ts'
+import type { Op } from '#core/log/op.ts'
+import type { defaultGameMethods } from '#core/outing/game-settings.ts'
+import { type OutingView, viewAfter, viewOf } from '#core/outing/view.ts'
+import type { GameId } from '#core/values/ids.ts'
+import { isKnownValue } from '#shared/facts.ts'
+import { type BenchResult, quantile, rounded } from './figures.ts'
+import { dayWith, everyBall, everyPair, lastKeyOf, oneMore, opsOfDay } from './standings-field.ts'
+import { loadYardstick } from './standings-sql.ts'
+
+/** A line of the board: place after countback, points, holes. */
+export interface Row {
+  readonly ball: string
+  readonly total: number
+  readonly through: number
+  readonly place: number
+}
+
+const warmUps = 30
+const rounds = 60
+const budget = { oneGame: 1, sixGames: 4, oneMore: 0.1 }
+
+const countedBack = {
+  method: 'points',
+  scheme: 'nine-six-three-one',
+  holes: 'card-order',
+  ifStillTied: 'shared',
+} as const
+
+const game = (format: Parameters<typeof defaultGameMethods>[0], more: object = {}) => ({
+  id: format,
+  format,
+  sides: everyBall,
+  ...more,
+})
+
+const one = [game('stableford', { ties: countedBack })]
+const six = [
+  ...one,
+  game('stroke-play-gross'),
+  game('stroke-play-net', { ties: { ...countedBack, method: 'share-of-handicap' } }),
+  game('maximum-score-net'),
+  game('par-bogey'),
+  game('four-ball-stableford', { sides: everyPair }),
+]
+
+/** Run as built: see as-built.ts. */
+export async function runStandings(): Promise<BenchResult> {
+  const ops = opsOfDay(dayWith(one))
+  const sql = await loadYardstick(ops)
+  const view = viewOf(foldOps(emptyLog, ops), isKnownValue)
+  deepStrictEqual(
+    rowsOf(view),
+    sql.rows().map(row => ({ ...row })),
+  )
+  const yardstick = medianOf(() => sql.rows())
+  const oneGame = medianOf(() => rowsOf(viewOf(foldOps(emptyLog, ops), isKnownValue)))
+  const opsOfSix = opsOfDay(dayWith(six))
+  const sixGames = medianOf(() => viewOf(foldOps(emptyLog, opsOfSix), isKnownValue).results.games.size)
+  const oneMoreMs = benchOneMore(view, ops)
+  const ratio = {
+    oneGame: rounded(oneGame / yardstick),
+    sixGames: rounded(sixGames / yardstick),
+    oneMore: rounded(oneMoreMs / yardstick),
+  }
+  return {
+    name: 'standings',
+    ours: { oneGame: rounded(oneGame), sixGames: rounded(sixGames), oneMore: rounded(oneMoreMs) },
+    yardstick: { oneGame: rounded(yardstick) },
+    ratio,
+    budget,
+    holds: ratio.oneGame <= budget.oneGame && ratio.sixGames <= budget.sixGames && ratio.oneMore <= budget.oneMore,
+  }
+}
+
+/** Each step is checked against a full fold of everything so far. */
+function benchOneMore(start: OutingView, before: readonly Op[]): number {
+  const ops = [...before]
+  const times: number[] = []
+  let view = start
+  for (let step = 0; step < warmUps + rounds; step++) {
+    const op = oneMore(ops, step, seenUnder(view.state, lastKeyOf(step)))
+    ops.push(op)
+    const from = performance.now()
+    const next = viewAfter(view, foldOps(view.state, [op]), isKnownValue)
+    const rows = rowsOf(next)
+    times.push(performance.now() - from)
+    deepStrictEqual(rows, rowsOf(viewOf(foldOps(emptyLog, ops), isKnownValue)))
+    view = next
+  }
+  return quantile(times.slice(warmUps), 0.5)
+}
+
+function rowsOf({ results }: OutingView): Row[] {
+  const result = results.games.get('stableford' as GameId)
+  if (result?.kind !== 'total') throw new Error('the Stableford has lines')
+  return result.lines
+    .map(({ side: [ball = ''], total, through, place }) => ({ ball, total: total ?? 0, through, place: place ?? 0 }))
+    .sort((a, b) => a.place - b.place || (a.ball < b.ball ? -1 : 1))
+}
+
+function medianOf(run: () => unknown): number {
+  const times: number[] = []
+  for (let round = 0; round < warmUps + rounds; round++) {
+    const from = performance.now()
+    run()
+    times.push(performance.now() - from)
+  }
+  return quantile(times.slice(warmUps), 0.5)
+}
