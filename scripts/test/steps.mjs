@@ -6,6 +6,8 @@ import { readPlaywright, readVitest } from './reports.mjs'
 /** @typedef {{ passed: number, failed: number }} Counts */
 
 const projects = ['.', 'core', 'server', 'client', 'client/tsconfig.worker.json', 'tests']
+/** The measurements whose budget is checked in every run; the others take longer, or a machine of their own. */
+const benches = ['standings']
 const timingReport = join(cache, 'playwright-timing.json')
 
 /**
@@ -21,6 +23,7 @@ export const steps = {
     run: () => runPlaywright('browser', join(cache, 'playwright.json')),
   },
   timing: { needs: ['deps', 'build', 'chromium'], run: () => runPlaywright('timing', timingReport) },
+  bench: { needs: ['deps', 'build'], run: runBenches },
 }
 
 async function checkTypes() {
@@ -46,6 +49,16 @@ async function runPlaywright(project, report) {
   return readPlaywright(report, await runModule('@playwright/test/cli.js', args, { PLAYWRIGHT_JSON: report }))
 }
 
+/** Each budget that holds is a check passed. */
+async function runBenches() {
+  const counts = { passed: 0, failed: 0 }
+  for (const name of benches) {
+    const isHeld = (await runNode([join(root, 'scripts', 'run.mjs'), 'bench', name])) === 0
+    counts[isHeld ? 'passed' : 'failed'] += 1
+  }
+  return counts
+}
+
 /**
  * @param {string} file of a package's command
  * @param {readonly string[]} args
@@ -53,7 +66,15 @@ async function runPlaywright(project, report) {
  * @returns {Promise<number>} its exit status
  */
 function runModule(file, args, env = {}) {
-  const command = [join(root, 'node_modules', file), ...args]
+  return runNode([join(root, 'node_modules', file), ...args], env)
+}
+
+/**
+ * @param {readonly string[]} command
+ * @param {Record<string, string>} env
+ * @returns {Promise<number>} its exit status
+ */
+function runNode(command, env = {}) {
   const child = spawn(process.execPath, command, {
     cwd: root,
     env: { ...process.env, ...env },
