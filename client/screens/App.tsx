@@ -8,6 +8,7 @@ import { TopOfPage } from '../parts/TopOfPage.tsx'
 import { HomeScreen } from './home/HomeScreen.tsx'
 import { NowhereScreen } from './home/NowhereScreen.tsx'
 import { OutingScreen } from './outing/OutingScreen.tsx'
+import { routes } from './routes.ts'
 
 const StartScreen = lazy(async () => ({ default: (await import('./start/StartScreen.tsx')).StartScreen }))
 const BagScreen = lazy(async () => ({ default: (await import('./bag/BagScreen.tsx')).BagScreen }))
@@ -21,12 +22,12 @@ export function App() {
         <TopOfPage />
         <Suspense fallback={<Loading />}>
           <Switch>
-            <Route path="/" component={HomeScreen} />
-            <Route path="/start" component={StartScreen} />
-            <Route path="/bag">
+            <Route path={routes.home} component={HomeScreen} />
+            <Route path={routes.start} component={StartScreen} />
+            <Route path={routes.bag}>
               <BagScreen />
             </Route>
-            <Route path="/join/*?" component={JoinScreen} />
+            <Route path={routes.join} component={JoinScreen} />
             <Route path="/o/:log/*?">{({ log }) => <OutingScreen key={log} log={log as LogId} />}</Route>
             <Route component={NowhereScreen} />
           </Switch>

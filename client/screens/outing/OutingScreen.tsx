@@ -11,6 +11,7 @@ import { HoleScreen } from '../hole/HoleScreen.tsx'
 import { ResetScreen } from '../hole/ResetScreen.tsx'
 import { NowhereScreen } from '../home/NowhereScreen.tsx'
 import { paths, planPath } from '../paths.ts'
+import { outingRoutes } from '../routes.ts'
 
 const AimsScreen = lazy(async () => ({ default: (await import('../hole/own/AimsScreen.tsx')).AimsScreen }))
 const BagScreen = lazy(async () => ({ default: (await import('../bag/BagScreen.tsx')).BagScreen }))
@@ -36,26 +37,26 @@ export function OutingScreen({ log }: { readonly log: LogId }) {
   return (
     <Suspense fallback={<Loading />}>
       <Switch>
-        <Route path="/o/:log/board" component={BoardScreen} />
-        <Route path="/o/:log/card" component={CardScreen} />
-        <Route path="/o/:log/finish" component={FinishScreen} />
-        <Route path="/o/:log/games" component={GamesScreen} />
-        <Route path="/o/:log/groups" component={GroupsScreen} />
-        <Route path="/o/:log/mend" component={MendScreen} />
-        <Route path="/o/:log/rulings" component={RulingsScreen} />
-        <Route path="/o/:log/share" component={ShareScreen} />
-        <Route path="/o/:log/targets" component={AimsScreen} />
-        <Route path="/o/:log/plan/:hole/:lap">
+        <Route path={outingRoutes.board} component={BoardScreen} />
+        <Route path={outingRoutes.card} component={CardScreen} />
+        <Route path={outingRoutes.finish} component={FinishScreen} />
+        <Route path={outingRoutes.games} component={GamesScreen} />
+        <Route path={outingRoutes.groups} component={GroupsScreen} />
+        <Route path={outingRoutes.mend} component={MendScreen} />
+        <Route path={outingRoutes.rulings} component={RulingsScreen} />
+        <Route path={outingRoutes.share} component={ShareScreen} />
+        <Route path={outingRoutes.targets} component={AimsScreen} />
+        <Route path={outingRoutes.plan}>
           {({ hole, lap }) => <PlanScreen at={{ hole: Number(hole), lap: Number(lap) }} />}
         </Route>
-        <Route path="/o/:log/bag/:hole/:lap">
+        <Route path={outingRoutes['bag-from']}>
           {({ hole, lap }) => <BagScreen back={planPath(log, { hole: Number(hole), lap: Number(lap) })} />}
         </Route>
-        <Route path="/o/:log/reset/:three">{({ three }) => <ResetScreen three={Number(three)} />}</Route>
-        <Route path="/o/:log/hole?">
+        <Route path={outingRoutes.reset}>{({ three }) => <ResetScreen three={Number(three)} />}</Route>
+        <Route path={outingRoutes.hole}>
           <HoleScreen hole={null} lap={1} />
         </Route>
-        <Route path="/o/:log/hole/:hole/:lap?">
+        <Route path={outingRoutes['hole-at']}>
           {({ hole, lap }) => <HoleScreen hole={Number(hole)} lap={Number(lap ?? 1)} />}
         </Route>
         <Route component={NowhereScreen} />

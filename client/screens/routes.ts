@@ -1,0 +1,25 @@
+/** Every page outside an outing, by the address behind the `#`. What is in neither list leads nowhere. */
+export const routes = {
+  home: '/',
+  start: '/start',
+  bag: '/bag',
+  join: '/join/*?',
+} as const
+
+/** Every page of an outing. */
+export const outingRoutes = {
+  hole: '/o/:log/hole?',
+  'hole-at': '/o/:log/hole/:hole/:lap?',
+  reset: '/o/:log/reset/:three',
+  board: '/o/:log/board',
+  card: '/o/:log/card',
+  share: '/o/:log/share',
+  finish: '/o/:log/finish',
+  games: '/o/:log/games',
+  groups: '/o/:log/groups',
+  mend: '/o/:log/mend',
+  rulings: '/o/:log/rulings',
+  targets: '/o/:log/targets',
+  plan: '/o/:log/plan/:hole/:lap',
+  'bag-from': '/o/:log/bag/:hole/:lap',
+} as const
