@@ -16,14 +16,31 @@ interface Waiting<Item, Result> {
   readonly resolve: (result: Result) => void
 }
 
+/** When the next commit comes; a simulation brings its own. */
+export interface CommitTiming {
+  /** Milliseconds from any beginning. */
+  now(): number
+  /** After what came in together. */
+  soon(work: () => void): void
+  after(delayMs: number, work: () => void): void
+}
+
+const loopTiming: CommitTiming = {
+  now: () => performance.now(),
+  soon: work => void setImmediate(work),
+  after: (delayMs, work) => void setTimeout(work, delayMs),
+}
+
 /** Collects what comes in during one turn of the event loop and commits it together. */
 export function createGroupCommit<Item, Result>({
   commit,
   failed,
+  timing = loopTiming,
 }: {
   /** All or nothing; throws when nothing was stored. */
   readonly commit: (items: readonly Item[]) => readonly Result[]
   readonly failed: (error: unknown) => Result
+  readonly timing?: CommitTiming | undefined
 }): GroupCommit<Item, Result> {
   let waiting: Waiting<Item, Result>[] = []
   let isPlanned = false
@@ -32,9 +49,9 @@ export function createGroupCommit<Item, Result>({
   const plan = () => {
     if (isPlanned || waiting.length === 0) return
     isPlanned = true
-    const isBusy = last.size > 1 && performance.now() - last.at < betweenCommitsMs
-    if (isBusy) setTimeout(run, betweenCommitsMs)
-    else setImmediate(run)
+    const isBusy = last.size > 1 && timing.now() - last.at < betweenCommitsMs
+    if (isBusy) timing.after(betweenCommitsMs, run)
+    else timing.soon(run)
   }
   const run = () => {
     isPlanned = false
@@ -45,7 +62,7 @@ export function createGroupCommit<Item, Result>({
     const batch = waiting.slice(0, mostInCommit)
     waiting = waiting.slice(mostInCommit)
     settle(batch)
-    last = { size: batch.length, at: performance.now() }
+    last = { size: batch.length, at: timing.now() }
   }
   const settle = (batch: readonly Waiting<Item, Result>[]) => {
     try {

@@ -2,7 +2,7 @@ import { join } from 'node:path'
 import { StartFault } from '../start-fault.ts'
 import { takeDataFolder } from './data-folder.ts'
 import { type Database, loadDriver } from './driver.ts'
-import { createGroupCommit } from './group-commit.ts'
+import { type CommitTiming, createGroupCommit } from './group-commit.ts'
 import { createMemory } from './memory.ts'
 import { migrate } from './migrations.ts'
 import { createReads } from './reads.ts'
@@ -26,7 +26,7 @@ export async function openSqliteStore(options: SqliteOptions): Promise<Store> {
   if (folder.warning) options.warn(folder.warning)
   try {
     const database = await openDatabase(join(folder.path, 'six-threes.db'), options.now())
-    return createStore(database, folder.release, options)
+    return createSqliteStore(database, folder.release, options)
   } catch (error) {
     folder.release()
     throw error
@@ -59,7 +59,13 @@ function assertDurable(database: Database): void {
   }
 }
 
-function createStore(database: Database, release: () => void, { newEra, failed }: SqliteOptions): Store {
+export interface StoreParts extends Pick<SqliteOptions, 'newEra' | 'failed'> {
+  readonly timing?: CommitTiming
+}
+
+/** A store over a database whose schema is made; `release` lets its folder go. */
+export function createSqliteStore(database: Database, release: () => void, parts: StoreParts): Store {
+  const { newEra, failed, timing } = parts
   const reads = createReads(database)
   const memory = createMemory(reads)
   const writes = createWrites(database, newEra)
@@ -90,6 +96,7 @@ function createStore(database: Database, release: () => void, { newEra, failed }
       return outcomes
     },
     failed: noteTrouble,
+    timing,
   })
 
   return {
