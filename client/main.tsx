@@ -1,8 +1,9 @@
 import { StrictMode } from 'react'
 import { createRoot } from 'react-dom/client'
 import { must } from '#core/values/assert.ts'
-import { registerWorker } from './device/worker-registration.ts'
+import { canSleep, registerWorker } from './device/worker-registration.ts'
 import './look/look.css'
+import { loadAll } from './parts/later.tsx'
 import { restoreLook } from './parts/look-choice.ts'
 import { App } from './screens/App.tsx'
 
@@ -13,3 +14,5 @@ createRoot(must(document.getElementById('root'), 'the page has no root')).render
   </StrictMode>,
 )
 registerWorker()
+// Without a worker the page has what it loaded while there was a signal, and nothing else.
+if (!canSleep()) loadAll().catch(() => undefined)

@@ -47,7 +47,11 @@ export default defineConfig({
     emptyOutDir: true,
     sourcemap: true,
     assetsInlineLimit: 0,
-    modulePreload: { polyfill: false },
+    // Every file is on the phone before it is asked for; the list of who needs whom would be in the entry.
+    modulePreload: false,
+    chunkSizeWarningLimit: 600,
+    // One file with all that scoring a hole needs: it packs better than many, and is there in one piece.
+    rolldownOptions: { output: { codeSplitting: { groups: [{ name: 'hole', tags: ['$initial'] }] } } },
   },
   server: {
     proxy: {

@@ -1,8 +1,9 @@
 import { benchLive } from '#tests/bench/live.ts'
+import { benchScript } from '#tests/bench/script.ts'
 import { benchStandings } from '#tests/bench/standings.ts'
 import { benchThroughput } from '#tests/bench/throughput.ts'
 
-const benches = { live: benchLive, throughput: benchThroughput, standings: benchStandings }
+const benches = { live: benchLive, throughput: benchThroughput, standings: benchStandings, script: benchScript }
 
 const name = process.argv[2] ?? ''
 const bench = Object.entries(benches).find(([known]) => known === name)?.[1]

@@ -1,8 +1,8 @@
 import { useState } from 'react'
-import { letIn, notNow } from '../state/actions.ts'
+import { letIn, notNow } from '../state/letting-in.ts'
 import { useOuting } from '../state/use-outing.ts'
 import type { AtTheDoor as Asker } from '../sync/at-the-door.ts'
-import { say, sayCode } from '../words/say.ts'
+import { say, sayCode } from '../words/say-any.ts'
 import { useWork } from './use-work.ts'
 
 /** Those who have said three words, each with the one tap that lets them in. */

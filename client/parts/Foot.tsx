@@ -1,12 +1,19 @@
+import { Suspense } from 'react'
 import { isCardLog } from '../state/card-taken.ts'
 import { useOuting } from '../state/use-outing.ts'
 import { say } from '../words/say.ts'
-import { FootItems } from './FootItems.tsx'
+import { lazyPart } from './later.tsx'
+
+const FootItems = lazyPart(async () => (await import('./FootItems.tsx')).FootItems)
 
 /** Where the scores are, in words that are true at every moment. */
 export function Foot() {
   const phone = useOuting(({ foot }) => foot.phone)
   const isCard = useOuting(({ log }) => isCardLog(log))
+  const hasItems = useOuting(
+    ({ foot: { putOff, refused, offered, askers, stranger } }) =>
+      putOff.length + refused.length + offered.length + askers.length > 0 || stranger !== null,
+  )
   return (
     <div className="foot">
       <div className="foot-words" role="status" aria-live="polite">
@@ -17,7 +24,11 @@ export function Foot() {
         )}
         {isCard ? <span>{say('foot-card')}</span> : <ServerWords />}
       </div>
-      <FootItems />
+      {hasItems && (
+        <Suspense>
+          <FootItems />
+        </Suspense>
+      )}
     </div>
   )
 }

@@ -1,15 +1,15 @@
 import { opIdOf } from '#core/log/op.ts'
 import { forgetRefused, retryNow, takeOffered } from '../state/actions.ts'
 import { useOuting } from '../state/use-outing.ts'
-import { say, sayCode } from '../words/say.ts'
+import { say, sayCode } from '../words/say-any.ts'
 import { AtTheDoor } from './AtTheDoor.tsx'
 import { fire } from './fire.ts'
-import { lineOfOp, whoOf } from './history-line.ts'
+import { lineOfOp } from './history-line.ts'
+import { whoOf } from './who-of.ts'
 
 /** Who asks to be let in, what was put off, what was not taken, and what others hand in to the desk. */
 export function FootItems() {
-  const { putOff, refused, offered, askers, stranger } = useOuting(({ foot }) => foot)
-  if (putOff.length + refused.length + offered.length + askers.length === 0 && stranger === null) return null
+  const { putOff, stranger } = useOuting(({ foot }) => foot)
   return (
     <div className="foot-items">
       <AtTheDoor />

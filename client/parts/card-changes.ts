@@ -5,8 +5,9 @@ import type { Outing } from '#core/outing/outing.ts'
 import type { BallId } from '#core/values/ids.ts'
 import type { HeldOp } from '../state/outing-store.ts'
 import { formatList, formatScore } from '../words/figures.ts'
-import { say } from '../words/say.ts'
-import { heldById, valuesReplaced, whoOf, whoThen } from './history-line.ts'
+import { say } from '../words/say-any.ts'
+import { heldById, valuesReplaced, whoThen } from './history-line.ts'
+import { whoOf } from './who-of.ts'
 
 /** One score of a card that took the place of another. */
 export interface CardChange extends PlayedHole {

@@ -7,17 +7,14 @@ import type { DeviceId, OpId } from '#core/values/ids.ts'
 import { cardTaken } from '../state/card-taken.ts'
 import type { HeldOp } from '../state/outing-store.ts'
 import { formatOrdinal, formatScore } from '../words/figures.ts'
-import { say } from '../words/say.ts'
+import { say } from '../words/say-any.ts'
 import { noteLine } from './note-line.ts'
+import { whoOf } from './who-of.ts'
 
 /** The ops held here by identity: what a correction replaced is read from them. */
 export type HeldById = ReadonlyMap<OpId, Op>
 
 export const heldById = (history: readonly HeldOp[]): HeldById => new Map(history.map(({ op }) => [opIdOf(op), op]))
-
-/** Whose phone, by the name it gave. */
-export const whoOf = (outing: Outing | null, device: DeviceId): string =>
-  outing?.phones.get(device)?.label ?? say('nobody')
 
 /** One act as one line: "Birch changed Rowan's 8th from 5 to 6". */
 export function lineOfOp(op: Op, outing: Outing | null, held: HeldById | null): string {

@@ -4,7 +4,7 @@ import type { Outing } from '#core/outing/outing.ts'
 import { formatIndex } from '#core/outing/tenths.ts'
 import type { TeeId } from '#core/values/ids.ts'
 import { formatOrdinal } from '../words/figures.ts'
-import { isWordKey, say } from '../words/say.ts'
+import { isWordKey, say } from '../words/say-any.ts'
 
 const mended: ReadonlySet<FactKind> = new Set(['hole', 'tee', 'player', 'handicap', 'playerTee'])
 

@@ -2,7 +2,7 @@ import type { Op } from '#core/log/op.ts'
 import type { FactValues } from '#core/outing/facts.ts'
 import { parseKey } from '#core/outing/keys.ts'
 import { formatList } from '../words/figures.ts'
-import { say } from '../words/say.ts'
+import { say } from '../words/say-any.ts'
 
 /** Players who came and balls that were thrown for groups, as one line; null for an act of another kind. */
 export function rollUpLine({ facts }: Op, who: string): string | null {

@@ -2,7 +2,7 @@ import type { HoleAndLap, Ruling } from '#core/outing/facts.ts'
 import type { Outing } from '#core/outing/outing.ts'
 import type { BallId } from '#core/values/ids.ts'
 import { formatList } from '../words/figures.ts'
-import { say } from '../words/say.ts'
+import { say } from '../words/say-any.ts'
 
 /** "Birch: 2 penalty strokes, hole 8" */
 export function rulingWords(outing: Outing | null, ruling: Ruling): string {

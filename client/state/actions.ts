@@ -9,19 +9,6 @@ import { closeLog, currentEngine, engineOf, isOpen, logStore, showLog } from './
 import { closedOuting, outingStore } from './outing-store.ts'
 import { recordFor, type ScoreAt } from './score-record.ts'
 
-export type { NewFact } from '#core/outing/acts.ts'
-export { type AskFault, type AskProgress, askByWords, lookAtTicket } from './asking-in.ts'
-export { exportFile, importFile } from './files.ts'
-export { handOverCodes, handOverText, takeOver, textOfCodes } from './handing-over.ts'
-export { type JoinFault, joinFaults } from './invite-meeting.ts'
-export { inviteLink } from './inviting.ts'
-export { type InviteSight, joinOuting, lookAtInvite } from './joining.ts'
-export { type KeptOuting, readOuting } from './kept-outings.ts'
-export { type LetInFault, letIn, notNow, sayWords, type WordsFault } from './letting-in.ts'
-export { renamePhone, takePhoneBack, takePhoneOut } from './phones.ts'
-export type { ScoreAt } from './score-record.ts'
-export { startOuting } from './starting.ts'
-
 export interface OutingSummary {
   readonly log: LogId
   readonly title: string | null

@@ -33,7 +33,6 @@ export const cardWords = {
   'certify-player-word': own('the player'),
   'certify-marker-word': own('the marker'),
   'certify-blank': own('nothing'),
-  'as-marker': own('{who} as marker'),
   'changes-title': own('Changes to my card'),
   'changes-whose': own('Card of'),
   'changes-none': own('No score of this card has been changed.'),
@@ -48,6 +47,4 @@ export const cardWords = {
   'card-home-read': own('A card taken home is there to be read. Give it on under Card.'),
   'card-home-file': own('Save as a file'),
   'history-taken-home': own('The card was taken home to this phone'),
-  'you-mark': own('you mark'),
-  'on-the-card': own('card {score}'),
 } as const satisfies Words

@@ -2,8 +2,6 @@ import { own, rulesOfGolf, standard, trade, type Words } from './word.ts'
 
 /** What is noted on a hole beside its scores. */
 export const noteWords = {
-  'more-on-hole': own('More on this hole'),
-  'less-on-hole': own('Less'),
   'noted-here': own('Noted on this hole'),
   'note-game': own('In which game'),
   'note-match': own('Which match'),

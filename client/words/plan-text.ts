@@ -6,7 +6,7 @@ import type { LayUp } from '#core/plan/lay-up.ts'
 import type { Plan } from '#core/plan/plan.ts'
 import { recoverySteps } from '#core/plan/recovery.ts'
 import type { Swing } from '#core/plan/swing.ts'
-import { say } from './say.ts'
+import { say } from './say-any.ts'
 
 type LaidUp = Extract<LayUp, { kind: 'to-favourite' }>
 

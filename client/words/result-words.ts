@@ -2,7 +2,6 @@ import { own, trade, type Words } from './word.ts'
 
 /** The end of a round: what was won, the cards in one line each, and the text that goes to a chat. */
 export const resultWords = {
-  'finish-round': own('Finish'),
   'finish-title': own('All scores in'),
   'finish-check': own('Check the card'),
   'finish-open': own('Still open'),

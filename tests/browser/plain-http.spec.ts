@@ -5,6 +5,7 @@ import {
   foot,
   fourBallAndPoints,
   joinBy,
+  openTab,
   readInviteLink,
   startOuting,
   tapScore,
@@ -36,6 +37,11 @@ test('on plain http an open page plays and says what it cannot do', async () => 
   await tapScore(alder.page, 'Alder', 4)
   await expect(foot(alder.page)).toContainText('on this phone')
   await expect(foot(alder.page)).toContainText('1 to send')
+  // What was never looked at is here all the same.
+  await openTab(alder.page, 'Card')
+  await expect(alder.page.getByRole('heading', { name: 'Card', exact: true })).toBeVisible()
+  await openTab(alder.page, 'Board')
+  await expect(alder.page.getByRole('heading', { name: 'Board', exact: true })).toBeVisible()
   await server.start()
   await whenOnServer(alder.page)
   noComplaints([alder])

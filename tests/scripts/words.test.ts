@@ -1,7 +1,7 @@
 import { execFile } from 'node:child_process'
 import { promisify } from 'node:util'
 import { expect, test } from 'vitest'
-import { catalogue } from '#client/words/say.ts'
+import { catalogue } from '#client/words/say-any.ts'
 
 const run = promisify(execFile)
 

@@ -6,7 +6,7 @@ import { fire } from '../../parts/fire.ts'
 import { Select } from '../../parts/Select.tsx'
 import { actOnPlan } from '../../state/player-log.ts'
 import { clubName } from '../../words/plan-text.ts'
-import { say } from '../../words/say.ts'
+import { say } from '../../words/say-any.ts'
 import { NumberField } from './NumberField.tsx'
 
 /** A carry that a number can be before it is typed to its end. */

@@ -4,7 +4,7 @@ import type { Plan } from '#core/plan/plan.ts'
 import { fire } from '../../parts/fire.ts'
 import { Tick } from '../../parts/Tick.tsx'
 import { actOnPlan } from '../../state/player-log.ts'
-import { say } from '../../words/say.ts'
+import { say } from '../../words/say-any.ts'
 import { NumberField } from './NumberField.tsx'
 
 const numbersOf: Readonly<Record<Habit, readonly HabitNumber[]>> = {

@@ -1,7 +1,7 @@
 import type { ReactNode } from 'react'
 import { Link } from 'wouter'
 import { usePlan } from '../../state/plan-store.ts'
-import { say } from '../../words/say.ts'
+import { say } from '../../words/say-any.ts'
 
 interface Props {
   readonly children: ReactNode

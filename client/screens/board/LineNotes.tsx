@@ -2,7 +2,7 @@ import type { TotalLine } from '#core/formats/game-result.ts'
 import type { Outing } from '#core/outing/outing.ts'
 import { sideName } from '../../parts/match-view.ts'
 import { formatList } from '../../words/figures.ts'
-import { say } from '../../words/say.ts'
+import { say } from '../../words/say-any.ts'
 import { Details } from './Details.tsx'
 
 /** What the totals do not say by themselves: penalties, drives used, holes that count otherwise. */

@@ -1,6 +1,6 @@
 import type { MatchLine } from '#core/formats/game-result.ts'
 import type { Outing } from '#core/outing/outing.ts'
-import { say } from '../../words/say.ts'
+import { say } from '../../words/say-any.ts'
 import { matchHoleWords, voidWords } from './match-hole-words.ts'
 
 /** Who won each hole of a match, and why. */

@@ -3,7 +3,7 @@ import type { Outing } from '#core/outing/outing.ts'
 import { MatchStrip } from '../../parts/MatchStrip.tsx'
 import { aheadIn, matchLineWords, sideName, standOf, toPlayOf } from '../../parts/match-view.ts'
 import { formatList } from '../../words/figures.ts'
-import { say } from '../../words/say.ts'
+import { say } from '../../words/say-any.ts'
 import { MatchHoles } from './MatchHoles.tsx'
 
 interface Props {

@@ -3,7 +3,7 @@ import type { Outing } from '#core/outing/outing.ts'
 import type { BallId } from '#core/values/ids.ts'
 import { sideName } from '../../parts/match-view.ts'
 import { formatShare } from '../../words/figures.ts'
-import { say, sayCode } from '../../words/say.ts'
+import { say, sayCode } from '../../words/say-any.ts'
 
 /** The countback of each tie: what was counted, and the step that put each side before the next. */
 export function TiesOnBoard({ outing, ties }: { readonly outing: Outing; readonly ties: readonly Tie[] }) {

@@ -4,7 +4,7 @@ import type { MeasureUnit } from '#core/formats/parts.ts'
 import { formatTable } from '#core/formats/table.ts'
 import type { Game, Outing } from '#core/outing/outing.ts'
 import { formatList, formatOver } from '../../words/figures.ts'
-import { say, sayCode } from '../../words/say.ts'
+import { say, sayCode } from '../../words/say-any.ts'
 
 export const gameTitle = (format: FormatName | null): string => (format ? say(format) : say('gap-no format'))
 

@@ -1,7 +1,7 @@
 import type { MatchHoleLine, MatchLine, SideHole } from '#core/formats/game-result.ts'
 import type { Outing } from '#core/outing/outing.ts'
 import { sideName } from '../../parts/match-view.ts'
-import { say } from '../../words/say.ts'
+import { say } from '../../words/say-any.ts'
 
 export interface MatchHoleWords {
   readonly key: string

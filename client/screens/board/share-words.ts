@@ -4,7 +4,7 @@ import { compareFractions, zero } from '#core/values/fraction.ts'
 import type { BallId } from '#core/values/ids.ts'
 import { sideName } from '../../parts/match-view.ts'
 import { formatList, formatShare } from '../../words/figures.ts'
-import { say } from '../../words/say.ts'
+import { say } from '../../words/say-any.ts'
 
 type Sides = readonly (readonly BallId[])[]
 

@@ -5,7 +5,7 @@ import { cardChanges } from '../../parts/card-changes.ts'
 import { Select } from '../../parts/Select.tsx'
 import { useOuting } from '../../state/use-outing.ts'
 import { formatTime } from '../../words/figures.ts'
-import { say } from '../../words/say.ts'
+import { say } from '../../words/say-any.ts'
 import { useWhose } from '../hole/whose-scores.ts'
 
 interface Props {

@@ -3,7 +3,7 @@ import type { Group, Outing } from '#core/outing/outing.ts'
 import type { BallId } from '#core/values/ids.ts'
 import { Choice } from '../../parts/Choice.tsx'
 import { cardText } from '../../state/card-giving.ts'
-import { say } from '../../words/say.ts'
+import { say } from '../../words/say-any.ts'
 import { GiveText } from '../share/GiveText.tsx'
 
 interface Props {

@@ -5,7 +5,7 @@ import type { Outing } from '#core/outing/outing.ts'
 import type { BallId } from '#core/values/ids.ts'
 import { useWork } from '../../parts/use-work.ts'
 import { act } from '../../state/actions.ts'
-import { say } from '../../words/say.ts'
+import { say } from '../../words/say-any.ts'
 import { certifierWords, type DifferenceLine, differencesOf } from './certify-view.ts'
 import { DifferenceList } from './DifferenceList.tsx'
 

@@ -3,7 +3,7 @@ import type { Group, Outing } from '#core/outing/outing.ts'
 import { useWork } from '../../parts/use-work.ts'
 import { act } from '../../state/actions.ts'
 import { useOuting } from '../../state/use-outing.ts'
-import { say } from '../../words/say.ts'
+import { say } from '../../words/say-any.ts'
 
 /** The desk's close, once it is asked for. */
 export function CloseCards({ outing, group }: { readonly outing: Outing; readonly group: Group }) {

@@ -2,7 +2,7 @@ import type { BallId } from '#core/values/ids.ts'
 import { fire } from '../../parts/fire.ts'
 import { chooseScore } from '../../state/actions.ts'
 import { formatScore } from '../../words/figures.ts'
-import { say } from '../../words/say.ts'
+import { say } from '../../words/say-any.ts'
 import type { DifferenceLine } from './certify-view.ts'
 
 interface Props {

@@ -1,7 +1,7 @@
 import { useEffect, useState } from 'react'
-import { exportFile } from '../../state/actions.ts'
+import { exportFile } from '../../state/files.ts'
 import { useOuting } from '../../state/use-outing.ts'
-import { say } from '../../words/say.ts'
+import { say } from '../../words/say-any.ts'
 
 /** The outing as files, made from what stands on this phone now. */
 export function Files() {

@@ -7,7 +7,7 @@ import { useWork } from '../../parts/use-work.ts'
 import { undo } from '../../state/actions.ts'
 import { useOuting } from '../../state/use-outing.ts'
 import { formatTime } from '../../words/figures.ts'
-import { say } from '../../words/say.ts'
+import { say } from '../../words/say-any.ts'
 
 interface Line {
   readonly id: OpId

@@ -1,12 +1,12 @@
 import { partsOfOpId } from '#core/log/op.ts'
 import { acceptLateFacts } from '#core/outing/acts.ts'
 import type { LateScoreOfBall, Outing } from '#core/outing/outing.ts'
-import { whoOf } from '../../parts/history-line.ts'
 import { useWork } from '../../parts/use-work.ts'
+import { whoOf } from '../../parts/who-of.ts'
 import { act } from '../../state/actions.ts'
 import { useOuting } from '../../state/use-outing.ts'
 import { formatScore, formatTime } from '../../words/figures.ts'
-import { say } from '../../words/say.ts'
+import { say } from '../../words/say-any.ts'
 
 /** Scores that differ from a closed card: who, when, and the desk's tap that takes one in. */
 export function LateScores({ outing }: { readonly outing: Outing }) {

@@ -4,7 +4,7 @@ import type { BallId, PlayerId } from '#core/values/ids.ts'
 import { Select } from '../../parts/Select.tsx'
 import { useWork } from '../../parts/use-work.ts'
 import { act } from '../../state/actions.ts'
-import { say } from '../../words/say.ts'
+import { say } from '../../words/say-any.ts'
 import type { Whose } from '../hole/whose-scores.ts'
 
 interface Props {

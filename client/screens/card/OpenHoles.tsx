@@ -1,7 +1,7 @@
 import { Link } from 'wouter'
 import type { Group, Outing } from '#core/outing/outing.ts'
 import type { LogId } from '#core/values/ids.ts'
-import { say } from '../../words/say.ts'
+import { say } from '../../words/say-any.ts'
 import { holePath } from '../paths.ts'
 import { openLines } from './card-view.ts'
 

@@ -3,7 +3,7 @@ import type { Group, Outing } from '#core/outing/outing.ts'
 import type { BallId } from '#core/values/ids.ts'
 import { candidatesOf } from '../../parts/mark.ts'
 import { formatHoles, formatScore } from '../../words/figures.ts'
-import { say } from '../../words/say.ts'
+import { say } from '../../words/say-any.ts'
 import { isAwaited } from '../hole/hole-in-play.ts'
 import { isWritten } from '../hole/hole-view.ts'
 

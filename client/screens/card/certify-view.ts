@@ -1,7 +1,7 @@
 import type { Certification, CertificationDifference, CertificationHole } from '#core/card/certification.ts'
 import type { HoleScore, PlayedHole } from '#core/card/score.ts'
 import { formatList, formatScore } from '../../words/figures.ts'
-import { say } from '../../words/say.ts'
+import { say } from '../../words/say-any.ts'
 
 /** A hole that the two have to look at. */
 export interface DifferenceLine extends PlayedHole {

@@ -1,7 +1,7 @@
 import { useLocation } from 'wouter'
 import { Strip } from '../../parts/Strip.tsx'
 import { stripOf, stripWords } from '../../parts/strip-view.ts'
-import { say } from '../../words/say.ts'
+import { say } from '../../words/say-any.ts'
 import { openLines } from '../card/card-view.ts'
 import { OpenHoles } from '../card/OpenHoles.tsx'
 import { ClosedLine } from '../hole/ClosedLine.tsx'

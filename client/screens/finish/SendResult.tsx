@@ -3,7 +3,7 @@ import type { Group, Outing } from '#core/outing/outing.ts'
 import type { Results } from '#core/outing/results.ts'
 import { canShare, copyText, share } from '../../device/sharing.ts'
 import { fire } from '../../parts/fire.ts'
-import { say } from '../../words/say.ts'
+import { say } from '../../words/say-any.ts'
 import { headWords, resultText } from './result-text.ts'
 
 interface Props {

@@ -9,7 +9,7 @@ import { unreachable } from '#core/values/assert.ts'
 import { aheadIn, matchWords, sideName } from '../../parts/match-view.ts'
 import { partTitle } from '../../parts/part-title.ts'
 import { formatList, formatOrdinal, formatShare } from '../../words/figures.ts'
-import { say } from '../../words/say.ts'
+import { say } from '../../words/say-any.ts'
 import {
   allowanceWords,
   gameTitle,

@@ -1,6 +1,6 @@
 import type { FormatName } from '#core/formats/format-names.ts'
 import { Tick } from '../../parts/Tick.tsx'
-import { say } from '../../words/say.ts'
+import { say } from '../../words/say-any.ts'
 import { formatsFitting } from './families.ts'
 import type { Named } from './sides.ts'
 

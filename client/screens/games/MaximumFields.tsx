@@ -1,6 +1,6 @@
 import type { MaximumScore } from '#core/formats/maximum-score.ts'
 import { Field } from '../../parts/Field.tsx'
-import { say } from '../../words/say.ts'
+import { say } from '../../words/say-any.ts'
 import type { GameFieldsProps } from './GameFields.tsx'
 import { OneOf } from './OneOf.tsx'
 

@@ -1,7 +1,7 @@
 import { formatTable } from '#core/formats/table.ts'
 import { Field } from '../../parts/Field.tsx'
 import { formatList } from '../../words/figures.ts'
-import { say } from '../../words/say.ts'
+import { say } from '../../words/say-any.ts'
 import type { GameFieldsProps } from './GameFields.tsx'
 
 /** What each partner of one ball brings to its handicap. */

@@ -2,7 +2,7 @@ import { shortTeamMethods } from '#core/formats/short-team.ts'
 import type { BallId } from '#core/values/ids.ts'
 import { thrownUp } from '../../device/random-ids.ts'
 import { Select } from '../../parts/Select.tsx'
-import { say } from '../../words/say.ts'
+import { say } from '../../words/say-any.ts'
 import type { GameFieldsProps } from './GameFields.tsx'
 import { OneOf } from './OneOf.tsx'
 

@@ -1,5 +1,5 @@
 import { Select } from '../../parts/Select.tsx'
-import { say } from '../../words/say.ts'
+import { say } from '../../words/say-any.ts'
 import type { GameFieldsProps } from './GameFields.tsx'
 import { sidesInHand } from './game-acts.ts'
 import { mostSides, type Sides } from './sides.ts'

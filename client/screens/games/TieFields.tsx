@@ -1,6 +1,6 @@
 import { countbackMethods } from '#core/card/countback.ts'
 import { type TieTerms, tieEnds, tieSchemes } from '#core/formats/game-methods.ts'
-import { say } from '../../words/say.ts'
+import { say } from '../../words/say-any.ts'
 import { OneOf } from './OneOf.tsx'
 
 interface Props {

@@ -1,7 +1,7 @@
 import type { FormatName } from '#core/formats/format-names.ts'
 import type { GameSetting } from '#core/formats/game-methods.ts'
 import { formatTable } from '#core/formats/table.ts'
-import { say } from '../../words/say.ts'
+import { say } from '../../words/say-any.ts'
 import { settingsOf } from './format-settings.ts'
 import { sidesOfDraft } from './game-acts.ts'
 import { type GameDraft, parseNumbers } from './game-draft.ts'

@@ -2,7 +2,7 @@ import type { FormatName } from '#core/formats/format-names.ts'
 import type { Range } from '#core/formats/format-row.ts'
 import { sixHolePartners } from '#core/formats/six-hole-partners.ts'
 import { formatTable } from '#core/formats/table.ts'
-import { say } from '../../words/say.ts'
+import { say } from '../../words/say-any.ts'
 
 /** A ball, or before the start a player, as a side names it. */
 export interface Named {

@@ -5,7 +5,7 @@ import { createId } from '../../device/random-ids.ts'
 import { useWork } from '../../parts/use-work.ts'
 import { act } from '../../state/actions.ts'
 import { useOuting } from '../../state/use-outing.ts'
-import { say } from '../../words/say.ts'
+import { say } from '../../words/say-any.ts'
 import { newGameId } from '../games/games-view.ts'
 
 /** Where there is none yet, one tap makes a Stableford of everybody beside the games of the groups. */

@@ -4,7 +4,7 @@ import type { Group, Outing } from '#core/outing/outing.ts'
 import type { GroupId } from '#core/values/ids.ts'
 import { ownGroupOf, rememberGroup } from '../../state/own-group.ts'
 import { useOuting } from '../../state/use-outing.ts'
-import { say } from '../../words/say.ts'
+import { say } from '../../words/say-any.ts'
 import { tabPath } from '../paths.ts'
 import { figureOf } from '../start/figure-of.ts'
 

@@ -1,5 +1,5 @@
 import { useOuting } from '../../state/use-outing.ts'
-import { say } from '../../words/say.ts'
+import { say } from '../../words/say-any.ts'
 import { OutingPage } from '../outing/OutingPage.tsx'
 import { AddPlayers } from './AddPlayers.tsx'
 import { ForEverybody } from './ForEverybody.tsx'

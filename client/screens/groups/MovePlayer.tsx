@@ -8,7 +8,7 @@ import { Select } from '../../parts/Select.tsx'
 import { useWork } from '../../parts/use-work.ts'
 import { act } from '../../state/actions.ts'
 import { formatHoles } from '../../words/figures.ts'
-import { say } from '../../words/say.ts'
+import { say } from '../../words/say-any.ts'
 
 /** One player goes on with another group; what was scored before stays with the group that played it. */
 export function MovePlayer({ outing }: { readonly outing: Outing }) {

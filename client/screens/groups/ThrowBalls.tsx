@@ -4,7 +4,7 @@ import { createId, thrownUp } from '../../device/random-ids.ts'
 import { SecondTap } from '../../parts/SecondTap.tsx'
 import { useWork } from '../../parts/use-work.ts'
 import { act } from '../../state/actions.ts'
-import { say } from '../../words/say.ts'
+import { say } from '../../words/say-any.ts'
 import { startHoleOf, thrownFacts } from './roll-up-acts.ts'
 
 /** Every ball up in the air, and groups as they come down; until somebody has scored. */

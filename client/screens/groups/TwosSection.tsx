@@ -2,7 +2,7 @@ import type { Outing } from '#core/outing/outing.ts'
 import { twosOf } from '#core/outing/twos-of.ts'
 import type { BallId } from '#core/values/ids.ts'
 import { formatList, formatOrdinal } from '../../words/figures.ts'
-import { say } from '../../words/say.ts'
+import { say } from '../../words/say-any.ts'
 
 /** The side prize of a roll-up: who has holed out in two, and where. */
 export function TwosSection({ outing }: { readonly outing: Outing }) {

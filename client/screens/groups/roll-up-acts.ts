@@ -12,7 +12,7 @@ import { groupsThrown } from '#core/outing/draw/group-sizes.ts'
 import { handicapOfPlain } from '#core/outing/facts-of-plain.ts'
 import type { Outing } from '#core/outing/outing.ts'
 import type { BallId, GameId, GroupId, PlayerId, TeeId } from '#core/values/ids.ts'
-import { say } from '../../words/say.ts'
+import { say } from '../../words/say-any.ts'
 import type { PlayerDraft } from '../start/draft.ts'
 import { plainHandicap, type Throw } from '../start/facts-of-draft.ts'
 

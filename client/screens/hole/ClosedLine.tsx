@@ -3,7 +3,7 @@ import type { Results } from '#core/outing/results.ts'
 import type { BallId } from '#core/values/ids.ts'
 import { threeWords } from '../../parts/strip-view.ts'
 import { formatOver } from '../../words/figures.ts'
-import { say } from '../../words/say.ts'
+import { say } from '../../words/say-any.ts'
 import { threeOf } from './hole-view.ts'
 
 interface Props {

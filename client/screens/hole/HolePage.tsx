@@ -1,4 +1,4 @@
-import { lazy, Suspense } from 'react'
+import { Suspense } from 'react'
 import { recordOf } from '#core/card/card.ts'
 import { holeKey, type PlayedHole } from '#core/card/score.ts'
 import { honourOf } from '#core/outing/honour.ts'
@@ -7,6 +7,7 @@ import type { Results } from '#core/outing/results.ts'
 import { ballsInTurn, teeShotOf } from '#core/outing/tee-shot.ts'
 import type { BallId, LogId } from '#core/values/ids.ts'
 import { LockButton } from '../../parts/LockButton.tsx'
+import { lazyPart } from '../../parts/later.tsx'
 import { ScreenOn } from '../../parts/ScreenOn.tsx'
 import { Strip } from '../../parts/Strip.tsx'
 import { stripOf, stripWords } from '../../parts/strip-view.ts'
@@ -36,10 +37,10 @@ import { WhoseChoice } from './WhoseChoice.tsx'
 import { isForOthersToo, useWhose, type Whose } from './whose-scores.ts'
 import { writeScore } from './write-score.ts'
 
-const FirstTeeShots = lazy(async () => ({ default: (await import('./more/FirstTeeShots.tsx')).FirstTeeShots }))
-const OwnLine = lazy(async () => ({ default: (await import('./own/OwnLine.tsx')).OwnLine }))
-const SkinsAtEnd = lazy(async () => ({ default: (await import('./more/SkinsAtEnd.tsx')).SkinsAtEnd }))
-const LevelAtEnd = lazy(async () => ({ default: (await import('./more/LevelAtEnd.tsx')).LevelAtEnd }))
+const FirstTeeShots = lazyPart(async () => (await import('./more/FirstTeeShots.tsx')).FirstTeeShots)
+const OwnLine = lazyPart(async () => (await import('./own/OwnLine.tsx')).OwnLine)
+const SkinsAtEnd = lazyPart(async () => (await import('./more/SkinsAtEnd.tsx')).SkinsAtEnd)
+const LevelAtEnd = lazyPart(async () => (await import('./more/LevelAtEnd.tsx')).LevelAtEnd)
 
 interface Props {
   readonly log: LogId

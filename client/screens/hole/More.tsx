@@ -1,9 +1,10 @@
-import { lazy, Suspense, useState } from 'react'
+import { Suspense, useState } from 'react'
+import { lazyPart } from '../../parts/later.tsx'
 import { say } from '../../words/say.ts'
 import type { MoreProps } from './more/MoreOnHole.tsx'
 
 // Scoring a hole must not wait for it.
-const MoreOnHole = lazy(async () => ({ default: (await import('./more/MoreOnHole.tsx')).MoreOnHole }))
+const MoreOnHole = lazyPart(async () => (await import('./more/MoreOnHole.tsx')).MoreOnHole)
 
 /** One tap away: concessions, agreed results and everything else that is no score. */
 export function More(props: MoreProps) {

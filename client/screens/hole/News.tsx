@@ -1,32 +1,19 @@
-import { useMemo, useState } from 'react'
-import { opIdOf } from '#core/log/op.ts'
-import type { OpId } from '#core/values/ids.ts'
-import { heldById, isCorrection, lineOfOp } from '../../parts/history-line.ts'
+import { Suspense, useState } from 'react'
+import { lazyPart } from '../../parts/later.tsx'
 import { useOuting } from '../../state/use-outing.ts'
-import { say } from '../../words/say.ts'
 
-/** The last correction that another phone made since this page came up, in one line, until it is put away. */
+const NewsLine = lazyPart(async () => (await import('./NewsLine.tsx')).NewsLine)
+
+/** What another phone corrected since this page came up; its words come when another phone has written at all. */
 export function News() {
-  const history = useOuting(store => store.history)
-  const outing = useOuting(store => store.outing)
-  const own = useOuting(store => store.me?.device ?? null)
-  const [from] = useState(history.length)
-  const [seen, setSeen] = useState<OpId | null>(null)
-  const found = useMemo(() => {
-    const held = heldById(history)
-    const last = history.slice(from).findLast(({ op }) => op.device !== own && isCorrection(op, held))
-    return last ? { id: opIdOf(last.op), line: lineOfOp(last.op, outing, held) } : null
-  }, [history, outing, own, from])
-  const isShown = found !== null && found.id !== seen
+  const [from] = useState(useOuting(store => store.history.length))
+  const hasOthers = useOuting(({ history, me }) => history.slice(from).some(({ op }) => op.device !== me?.device))
   return (
     <div role="status">
-      {isShown && (
-        <p className="news spread">
-          <span>{found.line}</span>
-          <button type="button" className="button" onClick={() => setSeen(found.id)}>
-            {say('close')}
-          </button>
-        </p>
+      {hasOthers && (
+        <Suspense>
+          <NewsLine from={from} />
+        </Suspense>
       )}
     </div>
   )

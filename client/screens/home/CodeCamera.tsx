@@ -1,6 +1,6 @@
 import { useEffect, useEffectEvent, useRef, useState } from 'react'
 import { type Camera, watchCodes } from '../../device/code-reader.ts'
-import { say } from '../../words/say.ts'
+import { say } from '../../words/say-any.ts'
 
 /** What the camera sees, telling each code that comes into it. */
 export function CodeCamera({ onCode }: { readonly onCode: (code: string) => void }) {

@@ -1,7 +1,7 @@
 import { useRef, useState } from 'react'
 import { hasCamera } from '../../device/code-reader.ts'
 import { useWork } from '../../parts/use-work.ts'
-import { say } from '../../words/say.ts'
+import { say } from '../../words/say-any.ts'
 import { CodeCamera } from './CodeCamera.tsx'
 import type { Codes } from './use-codes.ts'
 

@@ -1,7 +1,8 @@
-import { lazy, Suspense } from 'react'
+import { Suspense } from 'react'
 import { Link } from 'wouter'
 import { LookButton } from '../../parts/LookButton.tsx'
-import { say } from '../../words/say.ts'
+import { lazyPart } from '../../parts/later.tsx'
+import { say } from '../../words/say-any.ts'
 import { JoinByLink } from '../join/JoinByLink.tsx'
 import { paths } from '../paths.ts'
 import { NewerPage } from './NewerPage.tsx'
@@ -11,7 +12,7 @@ import { PageNotice } from './PageNotice.tsx'
 import { TakeOver } from './TakeOver.tsx'
 
 // What fills in a new outing is no part of scoring a hole.
-const PlayAgain = lazy(async () => ({ default: (await import('./PlayAgain.tsx')).PlayAgain }))
+const PlayAgain = lazyPart(async () => (await import('./PlayAgain.tsx')).PlayAgain)
 
 /** Every way in: the outings on this phone, a new one, three words, a link, a file. */
 export function HomeScreen() {

@@ -1,7 +1,7 @@
 import { useEffect, useState } from 'react'
 import { hasNewVersion, takeNewVersion } from '../../device/worker-registration.ts'
 import { fire } from '../../parts/fire.ts'
-import { say } from '../../words/say.ts'
+import { say } from '../../words/say-any.ts'
 
 /** A newer version of the page that waits. Offered between outings alone: nobody is sent away from a hole. */
 export function NewerPage() {

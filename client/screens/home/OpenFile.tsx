@@ -4,8 +4,8 @@ import type { Fault } from '#core/values/result.ts'
 import { Field } from '../../parts/Field.tsx'
 import { FilePick } from '../../parts/FilePick.tsx'
 import { useWork } from '../../parts/use-work.ts'
-import { importFile } from '../../state/actions.ts'
-import { say } from '../../words/say.ts'
+import { importFile } from '../../state/files.ts'
+import { say } from '../../words/say-any.ts'
 import { tabPath } from '../paths.ts'
 
 /** Opens an outing file of either form; the name is asked for as when joining. */

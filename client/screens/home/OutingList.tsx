@@ -1,7 +1,7 @@
 import { useEffect, useState } from 'react'
 import { Link } from 'wouter'
 import { listOutings, type OutingSummary } from '../../state/actions.ts'
-import { say } from '../../words/say.ts'
+import { say } from '../../words/say-any.ts'
 import { tabPath } from '../paths.ts'
 
 /** The outings on this phone, the last touched first. */

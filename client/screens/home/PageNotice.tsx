@@ -1,5 +1,5 @@
 import { canSleep } from '../../device/worker-registration.ts'
-import { say } from '../../words/say.ts'
+import { say } from '../../words/say-any.ts'
 import { useInstall } from './use-install.ts'
 
 /** What this page can do with no signal, said as it is. */

@@ -1,6 +1,6 @@
 import { useState } from 'react'
 import { Field } from '../../parts/Field.tsx'
-import { say } from '../../words/say.ts'
+import { say } from '../../words/say-any.ts'
 import { CodeReader } from './CodeReader.tsx'
 import { useTakeOver } from './use-take-over.ts'
 

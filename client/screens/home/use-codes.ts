@@ -1,9 +1,9 @@
 import { useRef, useState } from 'react'
 import { readCodeOfPicture } from '../../device/code-reader.ts'
 import { hashOfSecret } from '../../device/secret-hash.ts'
-import { textOfCodes } from '../../state/actions.ts'
+import { textOfCodes } from '../../state/handing-over.ts'
 import { type Collecting, collect, missingOf, nothingCollected } from '../../sync/hand-over/collecting.ts'
-import { say } from '../../words/say.ts'
+import { say } from '../../words/say-any.ts'
 
 export interface Codes {
   readonly said: string

@@ -1,8 +1,8 @@
 import { useLocation } from 'wouter'
 import { isCardText } from '#shared/card-file.ts'
-import { takeOver } from '../../state/actions.ts'
 import { takeCard } from '../../state/card-taking.ts'
-import { say } from '../../words/say.ts'
+import { takeOver } from '../../state/handing-over.ts'
+import { say } from '../../words/say-any.ts'
 import { tabPath } from '../paths.ts'
 import { type Codes, useCodes } from './use-codes.ts'
 

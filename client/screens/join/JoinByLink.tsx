@@ -1,7 +1,7 @@
 import { useState } from 'react'
 import { useLocation } from 'wouter'
 import { Field } from '../../parts/Field.tsx'
-import { say } from '../../words/say.ts'
+import { say } from '../../words/say-any.ts'
 import { paths } from '../paths.ts'
 
 /** The path of an invite inside a pasted link, or null. */

@@ -1,7 +1,7 @@
 import { useEffect, useState } from 'react'
 import { Link, useLocation } from 'wouter'
 import type { LogId } from '#core/values/ids.ts'
-import { say } from '../../words/say.ts'
+import { say } from '../../words/say-any.ts'
 import { paths } from '../paths.ts'
 import { InviteAhead } from './InviteAhead.tsx'
 import { isJoinPath, JoinByLink } from './JoinByLink.tsx'

@@ -1,7 +1,7 @@
 import { useLocation } from 'wouter'
 import type { BallId, LogId } from '#core/values/ids.ts'
 import { useOuting } from '../../state/use-outing.ts'
-import { say } from '../../words/say.ts'
+import { say } from '../../words/say-any.ts'
 import { rememberWhose } from '../hole/whose-scores.ts'
 import { tabPath } from '../paths.ts'
 

@@ -1,13 +1,8 @@
 import { useEffect, useEffectEvent, useState } from 'react'
 import type { LogId } from '#core/values/ids.ts'
-import {
-  type AskFault,
-  type AskProgress,
-  askByWords,
-  type JoinFault,
-  joinOuting,
-  lookAtTicket,
-} from '../../state/actions.ts'
+import { type AskFault, type AskProgress, askByWords, lookAtTicket } from '../../state/asking-in.ts'
+import type { JoinFault } from '../../state/invite-meeting.ts'
+import { joinOuting } from '../../state/joining.ts'
 
 /** Where a request by three words stands. */
 export type Asking =

@@ -8,7 +8,7 @@ import { Field } from '../../parts/Field.tsx'
 import { Select } from '../../parts/Select.tsx'
 import { useWork } from '../../parts/use-work.ts'
 import { act } from '../../state/actions.ts'
-import { say } from '../../words/say.ts'
+import { say } from '../../words/say-any.ts'
 import { faultOfNumber } from '../games/game-faults.ts'
 
 const pars = [3, 4, 5, 6, 7] as const

@@ -1,5 +1,5 @@
 import { useOuting } from '../../state/use-outing.ts'
-import { say } from '../../words/say.ts'
+import { say } from '../../words/say-any.ts'
 import { OutingPage } from '../outing/OutingPage.tsx'
 import { courseOfOuting } from '../start/course-of.ts'
 import { GiveCourse } from '../start/GiveCourse.tsx'

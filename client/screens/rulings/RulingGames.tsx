@@ -1,7 +1,7 @@
 import type { Outing } from '#core/outing/outing.ts'
 import type { GameId } from '#core/values/ids.ts'
 import { Tick } from '../../parts/Tick.tsx'
-import { say } from '../../words/say.ts'
+import { say } from '../../words/say-any.ts'
 import { gameTitle } from '../board/board-view.ts'
 
 interface Props {

@@ -16,7 +16,7 @@ import {
   outcomeOfStartTime,
   type RulingOutcome,
 } from '#core/outing/ruling-outcome.ts'
-import { say } from '../../words/say.ts'
+import { say } from '../../words/say-any.ts'
 import { draftOfOutcome, type RulingDraft } from './ruling-draft.ts'
 
 /** What may have happened that the Rules have an answer for. */

@@ -1,7 +1,7 @@
 import type { HoleAndLap, Ruling } from '#core/outing/facts.ts'
 import type { RulingOutcome } from '#core/outing/ruling-outcome.ts'
 import type { BallId, GameId } from '#core/values/ids.ts'
-import { say } from '../../words/say.ts'
+import { say } from '../../words/say-any.ts'
 import { type FieldFault, faultOfNumber } from '../games/game-faults.ts'
 
 export const rulingKinds = [

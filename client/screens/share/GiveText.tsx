@@ -1,6 +1,6 @@
 import { useEffect, useState } from 'react'
 import { codesOfText } from '../../state/codes.ts'
-import { say } from '../../words/say.ts'
+import { say } from '../../words/say-any.ts'
 import { CodeTurner } from './CodeTurner.tsx'
 
 interface Props {

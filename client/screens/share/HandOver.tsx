@@ -1,7 +1,7 @@
 import { useEffect, useState } from 'react'
-import { handOverCodes, handOverText } from '../../state/actions.ts'
+import { handOverCodes, handOverText } from '../../state/handing-over.ts'
 import { useOuting } from '../../state/use-outing.ts'
-import { say } from '../../words/say.ts'
+import { say } from '../../words/say-any.ts'
 import { HandOverCodes } from './HandOverCodes.tsx'
 
 /** Everything that this phone holds, for another phone with no signal: as codes, or as a file. */

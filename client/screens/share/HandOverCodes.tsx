@@ -1,4 +1,4 @@
-import { say } from '../../words/say.ts'
+import { say } from '../../words/say-any.ts'
 import { CodeTurner } from './CodeTurner.tsx'
 
 /** The codes of an outing; they let in whoever reads them. */

@@ -1,8 +1,8 @@
 import { useEffect, useRef, useState } from 'react'
 import type { GroupId } from '#core/values/ids.ts'
 import { copyText } from '../../device/sharing.ts'
-import { inviteLink } from '../../state/actions.ts'
-import { say } from '../../words/say.ts'
+import { inviteLink } from '../../state/inviting.ts'
+import { say } from '../../words/say-any.ts'
 import { QrCode } from './QrCode.tsx'
 import { SendLink } from './SendLink.tsx'
 

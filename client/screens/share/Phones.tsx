@@ -2,9 +2,9 @@ import type { Phone } from '#core/outing/outing.ts'
 import type { DeviceId } from '#core/values/ids.ts'
 import { fire } from '../../parts/fire.ts'
 import { SecondTap } from '../../parts/SecondTap.tsx'
-import { takePhoneBack, takePhoneOut } from '../../state/actions.ts'
+import { takePhoneBack, takePhoneOut } from '../../state/phones.ts'
 import { useOuting } from '../../state/use-outing.ts'
-import { say } from '../../words/say.ts'
+import { say } from '../../words/say-any.ts'
 import { useIsOut } from './TakenOut.tsx'
 
 /** The phones that are in, by the names they gave; the desk takes one out or lets it in again. */

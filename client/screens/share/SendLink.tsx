@@ -1,6 +1,6 @@
 import { canShare, share } from '../../device/sharing.ts'
 import { fire } from '../../parts/fire.ts'
-import { say } from '../../words/say.ts'
+import { say } from '../../words/say-any.ts'
 
 /** Hands the link to the phone's own way of sharing, where it has one. */
 export function SendLink({ link }: { readonly link: string }) {

@@ -1,6 +1,6 @@
 import { Link } from 'wouter'
 import { useOuting } from '../../state/use-outing.ts'
-import { say } from '../../words/say.ts'
+import { say } from '../../words/say-any.ts'
 import { paths } from '../paths.ts'
 
 /** The desk took this phone out, by what the server says or by what this phone has read. */

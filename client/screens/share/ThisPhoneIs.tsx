@@ -3,10 +3,10 @@ import type { LogId } from '#core/values/ids.ts'
 import { limits } from '#shared/limits.ts'
 import { Field } from '../../parts/Field.tsx'
 import { useWork } from '../../parts/use-work.ts'
-import { renamePhone } from '../../state/actions.ts'
 import { outingStore } from '../../state/outing-store.ts'
+import { renamePhone } from '../../state/phones.ts'
 import { useOuting } from '../../state/use-outing.ts'
-import { say } from '../../words/say.ts'
+import { say } from '../../words/say-any.ts'
 import { rememberWhose } from '../hole/whose-scores.ts'
 
 /** Whose phone this is, and another player who goes on with it. */

@@ -1,10 +1,10 @@
 import { useEffect, useEffectEvent, useState } from 'react'
 import type { GroupId } from '#core/values/ids.ts'
 import { useWork } from '../../parts/use-work.ts'
-import { sayWords, type WordsFault } from '../../state/actions.ts'
+import { sayWords, type WordsFault } from '../../state/letting-in.ts'
 import { useOuting } from '../../state/use-outing.ts'
 import type { SpokenWords } from '../../sync/at-the-door.ts'
-import { say } from '../../words/say.ts'
+import { say } from '../../words/say-any.ts'
 
 /** Three words to say to somebody near; a phone that types them asks to be let in. */
 export function ThreeWords({ group }: { readonly group: GroupId | null }) {

@@ -1,7 +1,7 @@
 import { Choice } from '../../parts/Choice.tsx'
 import { Field } from '../../parts/Field.tsx'
 import { formatList } from '../../words/figures.ts'
-import { say } from '../../words/say.ts'
+import { say } from '../../words/say-any.ts'
 import { CourseSource } from './CourseSource.tsx'
 import { type Draft, holesInPlay, indexesTwice, indexesUnused, withIndexesFilled } from './draft.ts'
 import { faultsOfCourse } from './draft-faults.ts'

@@ -1,7 +1,7 @@
 import { useState } from 'react'
 import type { FormatName } from '#core/formats/format-names.ts'
 import { Choice } from '../../parts/Choice.tsx'
-import { say } from '../../words/say.ts'
+import { say } from '../../words/say-any.ts'
 import { FormatList } from '../games/FormatList.tsx'
 import { GameFields } from '../games/GameFields.tsx'
 import { sidesOfDraft } from '../games/game-acts.ts'

@@ -1,6 +1,6 @@
 import type { PlainCourse } from '#core/outing/plain-file.ts'
 import { courseText } from '../../state/course-giving.ts'
-import { say } from '../../words/say.ts'
+import { say } from '../../words/say-any.ts'
 import { GiveText } from '../share/GiveText.tsx'
 
 /** A course for a friend's phone, with no signal. */

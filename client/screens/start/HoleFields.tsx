@@ -1,5 +1,5 @@
 import { Field } from '../../parts/Field.tsx'
-import { say } from '../../words/say.ts'
+import { say } from '../../words/say-any.ts'
 import { type HoleDraft, holesInPlay } from './draft.ts'
 import type { SectionProps } from './section.ts'
 

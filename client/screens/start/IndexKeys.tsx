@@ -1,5 +1,5 @@
 import { useState } from 'react'
-import { say } from '../../words/say.ts'
+import { say } from '../../words/say-any.ts'
 import { holesInPlay } from './draft.ts'
 import type { SectionProps } from './section.ts'
 

@@ -1,6 +1,6 @@
 import { Choice } from '../../parts/Choice.tsx'
 import { Field } from '../../parts/Field.tsx'
-import { say } from '../../words/say.ts'
+import { say } from '../../words/say-any.ts'
 import type { TeeDraft } from './draft.ts'
 import type { SectionProps } from './section.ts'
 import { lengthTexts } from './tee-draft.ts'

@@ -1,7 +1,7 @@
 import { useId, useState } from 'react'
 import { Choice } from '../../parts/Choice.tsx'
 import { Select } from '../../parts/Select.tsx'
-import { say } from '../../words/say.ts'
+import { say } from '../../words/say-any.ts'
 import { type HandicapKind, handicapKinds, type PlayerDraft } from './draft.ts'
 import { kindPasted, parseNames } from './names-pasted.ts'
 

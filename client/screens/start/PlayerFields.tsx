@@ -1,7 +1,7 @@
 import { Choice } from '../../parts/Choice.tsx'
 import { Field } from '../../parts/Field.tsx'
 import { Select } from '../../parts/Select.tsx'
-import { say } from '../../words/say.ts'
+import { say } from '../../words/say-any.ts'
 import { handicapKinds, type PlayerDraft } from './draft.ts'
 import type { SectionProps } from './section.ts'
 

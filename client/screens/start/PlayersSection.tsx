@@ -1,6 +1,6 @@
 import { groupSizes } from '#core/outing/draw/group-sizes.ts'
 import { formatList } from '../../words/figures.ts'
-import { say } from '../../words/say.ts'
+import { say } from '../../words/say-any.ts'
 import { emptyPlayer, freeId, type PlayerDraft } from './draft.ts'
 import { Filled } from './Filled.tsx'
 import { PasteNames } from './PasteNames.tsx'

@@ -1,7 +1,7 @@
 import { Field } from '../../parts/Field.tsx'
 import { Select } from '../../parts/Select.tsx'
 import { Tick } from '../../parts/Tick.tsx'
-import { say } from '../../words/say.ts'
+import { say } from '../../words/say-any.ts'
 import { nameOf } from './draft-balls.ts'
 import type { SectionProps } from './section.ts'
 

@@ -1,5 +1,5 @@
 import { resultsOf } from '#core/outing/results-of.ts'
-import { say } from '../../words/say.ts'
+import { say } from '../../words/say-any.ts'
 import { StrokesList } from '../strokes/StrokesList.tsx'
 import type { Draft } from './draft.ts'
 import { outingOfDraft } from './outing-of-draft.ts'

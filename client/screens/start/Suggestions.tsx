@@ -1,4 +1,4 @@
-import { say } from '../../words/say.ts'
+import { say } from '../../words/say-any.ts'
 import type { SectionProps } from './section.ts'
 import { isSuggestionOn, suggestionsFor, suggestionWords, withSuggestion } from './suggestions.ts'
 

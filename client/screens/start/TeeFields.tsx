@@ -1,5 +1,5 @@
 import { Field } from '../../parts/Field.tsx'
-import { say } from '../../words/say.ts'
+import { say } from '../../words/say-any.ts'
 import { freeId, holesInPlay, type TeeDraft } from './draft.ts'
 import { LengthFields } from './LengthFields.tsx'
 import type { SectionProps } from './section.ts'

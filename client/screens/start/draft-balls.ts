@@ -1,5 +1,5 @@
 import { type FormatName, formatNames } from '#core/formats/format-names.ts'
-import { say } from '../../words/say.ts'
+import { say } from '../../words/say-any.ts'
 import { fitsBalls } from '../games/families.ts'
 import { mostListed, type Named, type Sides, waysToPart } from '../games/sides.ts'
 import type { Draft, PlayerDraft } from './draft.ts'

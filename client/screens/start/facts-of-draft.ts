@@ -12,7 +12,7 @@ import type {
 } from '#core/outing/plain-file.ts'
 import { namedMethods } from '#core/outing/plain-methods.ts'
 import type { BallId, GameId, GroupId, PlayerId, TeeId } from '#core/values/ids.ts'
-import { say } from '../../words/say.ts'
+import { say } from '../../words/say-any.ts'
 import { sidesOfDraft } from '../games/game-acts.ts'
 import { methodsOfDraft } from '../games/game-draft.ts'
 import { type Draft, holesInPlay, type PlayerDraft, type TeeDraft } from './draft.ts'

@@ -1,6 +1,6 @@
 import type { FormatName } from '#core/formats/format-names.ts'
 import { formatTable } from '#core/formats/table.ts'
-import { say } from '../../words/say.ts'
+import { say } from '../../words/say-any.ts'
 import { newGameDraft } from '../games/game-draft.ts'
 import type { Draft } from './draft.ts'
 import { gamesChosen } from './draft-balls.ts'

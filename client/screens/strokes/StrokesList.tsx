@@ -1,6 +1,6 @@
 import type { Outing } from '#core/outing/outing.ts'
 import type { Results } from '#core/outing/results.ts'
-import { say } from '../../words/say.ts'
+import { say } from '../../words/say-any.ts'
 import { type StrokesLine, type StrokesOfGame, strokesOfGames } from './strokes-view.ts'
 
 interface Props {

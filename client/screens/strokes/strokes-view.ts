@@ -7,7 +7,7 @@ import type { Results } from '#core/outing/results.ts'
 import type { BallId, GameId } from '#core/values/ids.ts'
 import { sideName } from '../../parts/match-view.ts'
 import { formatHoles } from '../../words/figures.ts'
-import { say } from '../../words/say.ts'
+import { say } from '../../words/say-any.ts'
 import { whyWords } from './strokes-why.ts'
 
 /** What a ball receives in one game or one of its matches, where, and how it comes about. */

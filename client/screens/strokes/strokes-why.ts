@@ -7,7 +7,7 @@ import type { Fraction } from '#core/values/fraction.ts'
 import type { BallId } from '#core/values/ids.ts'
 import { sideName } from '../../parts/match-view.ts'
 import { formatList } from '../../words/figures.ts'
-import { say } from '../../words/say.ts'
+import { say } from '../../words/say-any.ts'
 
 type Strokes = ReadonlyMap<BallId, BallStrokes>
 

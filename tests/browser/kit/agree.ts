@@ -1,6 +1,6 @@
 import { execFileSync } from 'node:child_process'
 import { expect, type Page } from '@playwright/test'
-import { catalogue } from '#client/words/say.ts'
+import { catalogue } from '#client/words/say-any.ts'
 import type { Op } from '#core/log/op.ts'
 import { parseKey } from '#core/outing/keys.ts'
 import type { SettleOutput } from '#core/outing/settle-output.ts'

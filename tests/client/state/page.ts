@@ -4,7 +4,7 @@ import { vi } from 'vitest'
 
 /** What a page of one phone sees of its browser, and the client's modules loaded for it alone. */
 export interface Page {
-  readonly actions: typeof import('#client/state/actions.ts')
+  readonly actions: Awaited<ReturnType<typeof loadActions>>
   readonly store: typeof import('#client/state/outing-store.ts').outingStore
   readonly disk: IDBFactory
 }
@@ -20,11 +20,26 @@ export async function openPage(origin: string, disk = new IDBFactory()): Promise
   vi.stubGlobal('navigator', {})
   vi.stubGlobal('indexedDB', disk)
   vi.resetModules()
-  const actions = await import('#client/state/actions.ts')
+  const actions = await loadActions()
   const { outingStore } = await import('#client/state/outing-store.ts')
   // The connection to this disk is opened while it is the global one.
   await actions.listOutings()
   return { actions, store: outingStore, disk }
+}
+
+/** What a screen can have done, whichever file it is in. */
+async function loadActions() {
+  return {
+    ...(await import('#client/state/actions.ts')),
+    ...(await import('#client/state/asking-in.ts')),
+    ...(await import('#client/state/files.ts')),
+    ...(await import('#client/state/handing-over.ts')),
+    ...(await import('#client/state/inviting.ts')),
+    ...(await import('#client/state/joining.ts')),
+    ...(await import('#client/state/letting-in.ts')),
+    ...(await import('#client/state/phones.ts')),
+    ...(await import('#client/state/starting.ts')),
+  }
 }
 
 export const until = (isSo: () => boolean): Promise<void> =>

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest'
 import { formatHoles, formatOrdinal, formatOver } from '#client/words/figures.ts'
-import { catalogue, say } from '#client/words/say.ts'
+import { catalogue, say } from '#client/words/say-any.ts'
 import { type Word, wordTags } from '#client/words/word.ts'
 
 const words: readonly (readonly [string, Word])[] = Object.entries(catalogue)

@@ -5,7 +5,7 @@ import { Choice } from '../../../parts/Choice.tsx'
 import { SecondTap } from '../../../parts/SecondTap.tsx'
 import { useWork } from '../../../parts/use-work.ts'
 import { act } from '../../../state/actions.ts'
-import { say } from '../../../words/say.ts'
+import { say } from '../../../words/say-any.ts'
 import type { MoreProps } from './MoreOnHole.tsx'
 
 /** Somebody leaves, withdraws, does not come, comes late, or is there for the whole round after all. */

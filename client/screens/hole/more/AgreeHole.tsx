@@ -4,7 +4,7 @@ import { Choice } from '../../../parts/Choice.tsx'
 import { sideName } from '../../../parts/match-view.ts'
 import { useWork } from '../../../parts/use-work.ts'
 import { act } from '../../../state/actions.ts'
-import { say } from '../../../words/say.ts'
+import { say } from '../../../words/say-any.ts'
 import type { MatchProps } from './MatchMore.tsx'
 import { type Outcome, outcomes, outcomeWords } from './outcome.ts'
 

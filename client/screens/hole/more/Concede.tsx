@@ -10,7 +10,7 @@ import { sideName } from '../../../parts/match-view.ts'
 import { SecondTap } from '../../../parts/SecondTap.tsx'
 import { useWork } from '../../../parts/use-work.ts'
 import { act } from '../../../state/actions.ts'
-import { say } from '../../../words/say.ts'
+import { say } from '../../../words/say-any.ts'
 import { faultOfNumber } from '../../games/game-faults.ts'
 import type { MatchProps } from './MatchMore.tsx'
 

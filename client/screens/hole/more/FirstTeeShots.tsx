@@ -3,7 +3,7 @@ import { teeShotFacts } from '#core/outing/acts-ball.ts'
 import type { Ball, Group, Outing } from '#core/outing/outing.ts'
 import { useWork } from '../../../parts/use-work.ts'
 import { act } from '../../../state/actions.ts'
-import { say } from '../../../words/say.ts'
+import { say } from '../../../words/say-any.ts'
 
 interface Props {
   readonly outing: Outing

@@ -6,7 +6,7 @@ import { Choice } from '../../../parts/Choice.tsx'
 import { Field } from '../../../parts/Field.tsx'
 import { useWork } from '../../../parts/use-work.ts'
 import { act } from '../../../state/actions.ts'
-import { say } from '../../../words/say.ts'
+import { say } from '../../../words/say-any.ts'
 import type { MoreProps } from './MoreOnHole.tsx'
 
 /** The desk's: a hole that cannot be played, for the whole outing. */

@@ -5,7 +5,7 @@ import type { BallId } from '#core/values/ids.ts'
 import { Field } from '../../../parts/Field.tsx'
 import { useWork } from '../../../parts/use-work.ts'
 import { act } from '../../../state/actions.ts'
-import { say } from '../../../words/say.ts'
+import { say } from '../../../words/say-any.ts'
 import { faultOfNumber } from '../../games/game-faults.ts'
 import type { MoreProps } from './MoreOnHole.tsx'
 

@@ -5,7 +5,7 @@ import { Choice } from '../../../parts/Choice.tsx'
 import { sideName } from '../../../parts/match-view.ts'
 import { useWork } from '../../../parts/use-work.ts'
 import { act } from '../../../state/actions.ts'
-import { say } from '../../../words/say.ts'
+import { say } from '../../../words/say-any.ts'
 import type { MatchProps } from './MatchMore.tsx'
 
 /** A new match inside a part, from this hole on; where the game has presses by hand. */

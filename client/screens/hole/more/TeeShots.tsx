@@ -4,7 +4,7 @@ import type { PlayerId } from '#core/values/ids.ts'
 import { Choice } from '../../../parts/Choice.tsx'
 import { fire } from '../../../parts/fire.ts'
 import { act } from '../../../state/actions.ts'
-import { say } from '../../../words/say.ts'
+import { say } from '../../../words/say-any.ts'
 import type { MoreProps } from './MoreOnHole.tsx'
 
 /** Which partner of foursomes tees off here, and in turn from here on. */

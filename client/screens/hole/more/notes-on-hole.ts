@@ -3,7 +3,7 @@ import type { AgreedHole, AgreedResult } from '#core/formats/happenings.ts'
 import type { Game, Group, Outing } from '#core/outing/outing.ts'
 import type { BallId } from '#core/values/ids.ts'
 import { sideName } from '../../../parts/match-view.ts'
-import { say } from '../../../words/say.ts'
+import { say } from '../../../words/say-any.ts'
 import { gameTitle } from '../../board/board-view.ts'
 
 /** What stands noted on a hole, one sentence each; what is said of a whole match stands on every hole. */

@@ -1,4 +1,4 @@
-import { say } from '../../../words/say.ts'
+import { say } from '../../../words/say-any.ts'
 
 /** What becomes of a hole or a match between two sides. */
 export const outcomes = ['first', 'halved', 'second'] as const

@@ -3,7 +3,7 @@ import type { Three } from '#core/outing/results.ts'
 import type { BallId, LogId } from '#core/values/ids.ts'
 import { threeWords } from '../../../parts/strip-view.ts'
 import { formatOver } from '../../../words/figures.ts'
-import { say } from '../../../words/say.ts'
+import { say } from '../../../words/say-any.ts'
 import { aimsPath } from '../../paths.ts'
 import { useAims } from './use-aims.ts'
 

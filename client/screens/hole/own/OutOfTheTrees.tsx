@@ -2,7 +2,7 @@ import { useState } from 'react'
 import type { Plan } from '#core/plan/plan.ts'
 import { recoveryClubs, recoverySteps } from '#core/plan/recovery.ts'
 import { clubName } from '../../../words/plan-text.ts'
-import { say } from '../../../words/say.ts'
+import { say } from '../../../words/say-any.ts'
 
 /** The lowest-lofted club that clears, found by asking about one after the other, and the routine. */
 export function OutOfTheTrees({ plan }: { readonly plan: Plan }) {

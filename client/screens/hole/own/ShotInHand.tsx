@@ -5,7 +5,7 @@ import { type ShotNote, shotNote } from '#core/plan/shot-note.ts'
 import { Choice } from '../../../parts/Choice.tsx'
 import { Field } from '../../../parts/Field.tsx'
 import { sentencesOfLayUp, swingOfLayUp, swingText } from '../../../words/plan-text.ts'
-import { say } from '../../../words/say.ts'
+import { say } from '../../../words/say-any.ts'
 import { OutOfTheTrees } from './OutOfTheTrees.tsx'
 
 /** A distance that a shot can have. */

@@ -1,0 +1,34 @@
+import { chromium, type Page } from '@playwright/test'
+import { chromiumArgs, chromiumPath } from '#tests/browser/kit/chromium.ts'
+import { fourBallAndPoints, startOuting, whenOnServer } from '#tests/browser/kit/golfer.ts'
+import { openPhone } from '#tests/browser/kit/round.ts'
+import { startServer } from '#tests/browser/kit/server.ts'
+
+/** A phone in Chromium with the built page on a hole of a new outing. */
+export interface PhonePage {
+  readonly page: Page
+  readonly url: string
+  /** Ends the server, so that there is no network. */
+  readonly endServer: () => Promise<void>
+  readonly close: () => Promise<void>
+}
+
+/** Four players, a four-ball match and Stableford; on the 1st hole, its worker installed. */
+export async function openPhonePage(): Promise<PhonePage> {
+  const server = await startServer()
+  const browser = await chromium.launch({ executablePath: chromiumPath, args: [...chromiumArgs] })
+  const { page } = await openPhone(browser, 'Alder')
+  await page.goto(server.url)
+  await page.evaluate('navigator.serviceWorker.ready.then(() => null)')
+  await startOuting(page, fourBallAndPoints)
+  await whenOnServer(page)
+  return {
+    page,
+    url: server.url,
+    endServer: () => server.kill(),
+    close: async () => {
+      await browser.close()
+      await server.stop()
+    },
+  }
+}
