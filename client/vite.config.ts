@@ -4,12 +4,11 @@ import react from '@vitejs/plugin-react'
 import { build, defineConfig, type Plugin } from 'vite'
 
 const buildId = process.env.BUILD_ID ?? 'dev'
-const outDir = fileURLToPath(new URL('../dist/client', import.meta.url))
 const workerSource = fileURLToPath(new URL('worker.ts', import.meta.url))
 const serverUrl = `http://localhost:${process.env.PORT || '8686'}`
 
 /** URL paths of everything that the page needs with no signal, in a fixed order. */
-function listFiles(): string[] {
+function listFiles(outDir: string): string[] {
   return readdirSync(outDir, { recursive: true, withFileTypes: true })
     .filter(entry => entry.isFile() && !entry.name.endsWith('.map') && entry.name !== 'worker.js')
     .map(entry => `${entry.parentPath.slice(outDir.length)}/${entry.name}`)
@@ -18,15 +17,19 @@ function listFiles(): string[] {
 
 /** Builds the service worker when the page's files are written, since it carries their names and the build's id. */
 function serviceWorker(): Plugin {
+  let outDir = ''
   return {
     name: 'service-worker',
     apply: 'build',
+    configResolved: config => {
+      outDir = config.build.outDir
+    },
     async closeBundle() {
       await build({
         configFile: false,
         publicDir: false,
         logLevel: 'warn',
-        define: { __BUILD__: JSON.stringify(buildId), __FILES__: JSON.stringify(listFiles()) },
+        define: { __BUILD__: JSON.stringify(buildId), __FILES__: JSON.stringify(listFiles(outDir)) },
         build: {
           outDir,
           emptyOutDir: false,
@@ -43,7 +46,7 @@ export default defineConfig({
   define: { __BUILD__: JSON.stringify(buildId) },
   logLevel: 'warn',
   build: {
-    outDir,
+    outDir: fileURLToPath(new URL('../dist/client', import.meta.url)),
     emptyOutDir: true,
     sourcemap: true,
     assetsInlineLimit: 0,

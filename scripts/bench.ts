@@ -1,9 +1,18 @@
+import { benchCold } from '#tests/bench/cold.ts'
 import { benchLive } from '#tests/bench/live.ts'
 import { benchScript } from '#tests/bench/script.ts'
 import { benchStandings } from '#tests/bench/standings.ts'
+import { benchTap } from '#tests/bench/tap.ts'
 import { benchThroughput } from '#tests/bench/throughput.ts'
 
-const benches = { live: benchLive, throughput: benchThroughput, standings: benchStandings, script: benchScript }
+const benches = {
+  live: benchLive,
+  throughput: benchThroughput,
+  standings: benchStandings,
+  script: benchScript,
+  tap: benchTap,
+  cold: benchCold,
+}
 
 const name = process.argv[2] ?? ''
 const bench = Object.entries(benches).find(([known]) => known === name)?.[1]

@@ -7,9 +7,6 @@ import { startServer } from '#tests/browser/kit/server.ts'
 /** A phone in Chromium with the built page on a hole of a new outing. */
 export interface PhonePage {
   readonly page: Page
-  readonly url: string
-  /** Ends the server, so that there is no network. */
-  readonly endServer: () => Promise<void>
   readonly close: () => Promise<void>
 }
 
@@ -24,8 +21,6 @@ export async function openPhonePage(): Promise<PhonePage> {
   await whenOnServer(page)
   return {
     page,
-    url: server.url,
-    endServer: () => server.kill(),
     close: async () => {
       await browser.close()
       await server.stop()

@@ -22,7 +22,7 @@ export async function installPhone(name: string, url: string): Promise<Installed
   endAtExit(() => rmSync(profile, { recursive: true, force: true }))
   let phone = await launch(name, profile)
   await phone.page.goto(url)
-  await phone.page.evaluate(() => navigator.serviceWorker.ready.then(() => null))
+  await phone.page.evaluate('navigator.serviceWorker.ready.then(() => null)')
   return {
     now: () => phone,
     restart: async () => {
