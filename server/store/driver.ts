@@ -3,7 +3,7 @@ import type { DatabaseSyncInstance } from '@photostructure/sqlite'
 import { StartFault } from '../start-fault.ts'
 
 export type Database = DatabaseSyncInstance
-type Driver = { readonly DatabaseSync: new (path: string) => Database }
+type Driver = { readonly DatabaseSync: new (path: string, options?: { readonly readOnly?: boolean }) => Database }
 
 /** The `node:sqlite` API: Node's own where it has one, else a package with the same API. */
 export async function loadDriver(): Promise<Driver> {

@@ -1,8 +1,9 @@
 import { StartFault } from '../start-fault.ts'
 import type { Database } from './driver.ts'
+import { inTransaction } from './transaction.ts'
 
 /** Each brings the schema one version on; the first makes version 1. Only ever added to. */
-const steps: readonly string[] = [
+export const steps: readonly string[] = [
   `
   CREATE TABLE logs (log TEXT PRIMARY KEY, era TEXT NOT NULL, seq INTEGER NOT NULL, at INTEGER NOT NULL) STRICT;
   CREATE TABLE ops (
@@ -28,23 +29,24 @@ const steps: readonly string[] = [
 export const schemaVersion = steps.length
 
 /** Brings the schema forward in one transaction. A newer one is left as it is and refused. */
-export function migrate(database: Database, now: number): void {
+export function migrate(database: Database, now: number, to: readonly string[] = steps): void {
   database.exec('CREATE TABLE IF NOT EXISTS schema (version INTEGER PRIMARY KEY, at INTEGER NOT NULL) STRICT')
   const found = versionOf(database)
-  if (found > schemaVersion) {
+  if (found > to.length) {
     throw new StartFault(
-      `The data was written by a newer version of Six Threes (schema ${found}, this one knows ${schemaVersion}). ` +
+      `The data was written by a newer version of Six Threes (schema ${found}, this one knows ${to.length}). ` +
         'Nothing was changed; start the newer version.',
     )
   }
-  database.exec('BEGIN IMMEDIATE')
-  for (const [index, step] of steps.entries()) {
-    if (index < found) continue
-    database.exec(step)
-    database.prepare('INSERT INTO schema (version, at) VALUES (?, ?)').run(index + 1, now)
-  }
-  database.exec('COMMIT')
+  inTransaction(database, () => {
+    for (const [index, step] of to.entries()) {
+      if (index < found) continue
+      database.exec(step)
+      database.prepare('INSERT INTO schema (version, at) VALUES (?, ?)').run(index + 1, now)
+    }
+  })
 }
 
-const versionOf = (database: Database): number =>
+/** The version of the schema that the file has; 0 before the first step. */
+export const versionOf = (database: Database): number =>
   Number((database.prepare('SELECT max(version) AS version FROM schema').get() as { version: number | null }).version)

@@ -1,12 +1,15 @@
-import { join } from 'node:path'
+import { existsSync } from 'node:fs'
 import { StartFault } from '../start-fault.ts'
 import { takeDataFolder } from './data-folder.ts'
+import { databaseFile, restoredFile } from './database-file.ts'
 import { type Database, loadDriver } from './driver.ts'
 import { type CommitTiming, createGroupCommit } from './group-commit.ts'
 import { createMemory } from './memory.ts'
 import { migrate } from './migrations.ts'
 import { createReads } from './reads.ts'
+import { damageOf, isDamage, lineOf } from './sound.ts'
 import type { Entry, Offer, Outcome, Store, StoreTrouble } from './store.ts'
+import { inTransaction } from './transaction.ts'
 import { troubleOf } from './trouble.ts'
 import { createWrites } from './writes.ts'
 
@@ -25,7 +28,10 @@ export async function openSqliteStore(options: SqliteOptions): Promise<Store> {
   const folder = await takeDataFolder(options.folder)
   if (folder.warning) options.warn(folder.warning)
   try {
-    const database = await openDatabase(join(folder.path, 'six-threes.db'), options.now())
+    if (existsSync(restoredFile(folder.path))) {
+      throw new StartFault(`A restore into ${folder.path} was cut short; run npm run restore -- FILE again.`)
+    }
+    const database = await openDatabase(databaseFile(folder.path), options.now())
     return createSqliteStore(database, folder.release, options)
   } catch (error) {
     folder.release()
@@ -40,15 +46,24 @@ async function openDatabase(path: string, now: number): Promise<Database> {
     database.exec('PRAGMA busy_timeout = 250; PRAGMA journal_mode = WAL; PRAGMA synchronous = FULL;')
     // A log that has stopped growing is written faster, the file system having nothing new to note: 4 MB until then.
     database.exec('PRAGMA journal_size_limit = 67108864; PRAGMA wal_autocheckpoint = 1000')
+    const damage = damageOf(database)
+    if (damage !== null) throw damaged(path, damage)
     migrate(database, now)
     assertDurable(database)
     return database
   } catch (error) {
     database.close()
     if (error instanceof StartFault) throw error
-    throw new StartFault(`The database ${path} cannot be opened: ${error instanceof Error ? error.message : error}.`)
+    if (isDamage(error)) throw damaged(path, lineOf(error))
+    throw new StartFault(`The database ${path} cannot be opened: ${lineOf(error)}.`)
   }
 }
+
+const damaged = (path: string, what: string): StartFault =>
+  new StartFault(
+    `The database ${path} is damaged (${what}). Nothing was changed. Put back the last backup with ` +
+      'npm run restore -- FILE; the phones then send what it lacks.',
+  )
 
 /** Read back after the first write: what the pragma says right after the switch to WAL can mislead. */
 function assertDurable(database: Database): void {
@@ -73,16 +88,9 @@ export function createSqliteStore(database: Database, release: () => void, parts
   let isOpen = true
 
   const transact = <T>(work: () => T): T => {
-    database.exec('BEGIN IMMEDIATE')
-    try {
-      const result = work()
-      database.exec('COMMIT')
-      lastTrouble = null
-      return result
-    } catch (error) {
-      rollBack(database)
-      throw error
-    }
+    const result = inTransaction(database, work)
+    lastTrouble = null
+    return result
   }
   const noteTrouble = (error: unknown): Outcome => {
     lastTrouble = troubleOf(error)
@@ -119,13 +127,5 @@ export function createSqliteStore(database: Database, release: () => void, parts
       database.close()
       release()
     },
-  }
-}
-
-function rollBack(database: Database): void {
-  try {
-    database.exec('ROLLBACK')
-  } catch {
-    // SQLite has rolled back by itself, as it does when the disk is full.
   }
 }

@@ -69,7 +69,9 @@ describe('sqlite: the data folder', () => {
   it('with a file that is no database is refused in one line', async () => {
     const folder = makeFolder()
     writeFileSync(join(folder, 'six-threes.db'), 'not a database'.repeat(100))
-    await expect(openIn(folder)).rejects.toThrow(/^The database .* cannot be opened: /)
+    await expect(openIn(folder)).rejects.toThrow(
+      /^The database .* is damaged \(file is not a database\)\. Nothing was changed\. /,
+    )
   })
 })
 
