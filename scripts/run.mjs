@@ -19,6 +19,8 @@ const commands = {
   'check-values': { needs: [], takesFile: true },
   bench: { needs: inBrowser.includes(args[0] ?? '') ? ['build', 'chromium'] : ['build'], takesFile: false },
   demo: { needs: [], takesFile: false },
+  backup: { needs: [], takesFile: true },
+  restore: { needs: [], takesFile: true },
   words: { needs: [], takesFile: false },
 }
 
