@@ -1,9 +1,9 @@
 import { StrictMode } from 'react'
 import { createRoot } from 'react-dom/client'
 import { must } from '#core/values/assert.ts'
-import { canSleep, registerWorker } from './device/worker-registration.ts'
+import { registerWorker } from './device/worker-registration.ts'
 import './look/look.css'
-import { loadAll } from './parts/later.tsx'
+import { fetchRest } from './parts/later.tsx'
 import { restoreLook } from './parts/look-choice.ts'
 import { App } from './screens/App.tsx'
 
@@ -14,5 +14,5 @@ createRoot(must(document.getElementById('root'), 'the page has no root')).render
   </StrictMode>,
 )
 registerWorker()
-// Without a worker the page has what it loaded while there was a signal, and nothing else.
-if (!canSleep()) loadAll().catch(() => undefined)
+// So that a screen opens at once; without a worker the page has what it fetched while there was a signal, and nothing else.
+void fetchRest()

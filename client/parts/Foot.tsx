@@ -1,4 +1,3 @@
-import { Suspense } from 'react'
 import { isCardLog } from '../state/card-taken.ts'
 import { useOuting } from '../state/use-outing.ts'
 import { say } from '../words/say.ts'
@@ -24,11 +23,7 @@ export function Foot() {
         )}
         {isCard ? <span>{say('foot-card')}</span> : <ServerWords />}
       </div>
-      {hasItems && (
-        <Suspense>
-          <FootItems />
-        </Suspense>
-      )}
+      {hasItems && <FootItems />}
     </div>
   )
 }

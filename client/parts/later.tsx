@@ -1,44 +1,94 @@
-import { type ComponentType, type LazyExoticComponent, lazy, useEffect, useState } from 'react'
+import { type ComponentType, type ReactNode, useCallback, useEffect, useState } from 'react'
+import { renewPage } from '../device/page-renewal.ts'
 import { Loading } from './Loading.tsx'
+import { FetchAgain, NotFetched } from './NotFetched.tsx'
+
+/** Code that is fetched when it is first shown, so that scoring a hole needs little. */
+interface Later<Props> {
+  readonly fetch: () => Promise<ComponentType<Props>>
+  /** Null until it is here. */
+  readonly fetched: () => ComponentType<Props> | null
+}
 
 type Load<Props> = () => Promise<ComponentType<Props>>
 
-/** What loads the code that comes when it is first shown, so that scoring a hole needs little. */
-const loads: (() => Promise<unknown>)[] = []
+const all: { readonly fetch: () => Promise<unknown> }[] = []
 
 /**
  * A screen whose code comes later. Not React's own `lazy`, which keeps the stand-in on the page for 300 ms however soon
- * the code is there.
+ * the code is there, and never asks again for what could not be fetched.
  */
 export function lazyScreen<Props extends object>(load: Load<Props>): ComponentType<Props> {
-  loads.push(load)
-  let loaded: ComponentType<Props> | null = null
+  const later = laterOf(load)
   // biome-ignore lint/correctness/noComponentHookFactories: made once a screen, at the top of a module.
   return function LazyScreen(props: Props) {
-    const [Screen, setScreen] = useState(() => loaded)
-    const [fault, setFault] = useState<Error | null>(null)
-    useEffect(() => {
-      if (Screen) return
-      load().then(
-        found => {
-          loaded = found
-          setScreen(() => found)
-        },
-        (error: unknown) => setFault(new Error('a screen could not be loaded', { cause: error })),
-      )
-    }, [Screen])
-    if (fault) throw fault
-    return Screen ? <Screen {...props} /> : <Loading />
+    const { Shown, isMissing, again } = useLater(later)
+    if (Shown) return <Shown {...props} />
+    return isMissing ? <NotFetched onAgain={() => renewPage(again)} /> : <Loading />
   }
 }
 
-/** A part of a screen whose code comes later; what stands in for it is the nearest `Suspense`'s. */
-export function lazyPart<Props extends object>(load: Load<Props>): LazyExoticComponent<ComponentType<Props>> {
-  loads.push(load)
-  return lazy(async () => ({ default: await load() }))
+interface PartTerms {
+  /** What stands on the page until the part is here. */
+  readonly standIn?: ReactNode
+  /** It was asked for by a tap; any other part that could not be fetched is left out without a word. */
+  readonly isAskedFor?: true
 }
 
-/** Loads all of it, for a page that nothing keeps on the phone; what comes may bring more of it. */
-export async function loadAll(): Promise<void> {
-  for (const load of loads) await load()
+/** A part of a screen whose code comes later. */
+export function lazyPart<Props extends object>(
+  load: Load<Props>,
+  { standIn = null, isAskedFor }: PartTerms = {},
+): ComponentType<Props> {
+  const later = laterOf(load)
+  // biome-ignore lint/correctness/noComponentHookFactories: made once a part, at the top of a module.
+  return function LazyPart(props: Props) {
+    const { Shown, isMissing, again } = useLater(later)
+    if (Shown) return <Shown {...props} />
+    if (!isMissing) return standIn
+    return isAskedFor ? <FetchAgain onAgain={() => renewPage(again)} /> : null
+  }
 }
+
+function laterOf<Props>(load: Load<Props>): Later<Props> {
+  let fetched: ComponentType<Props> | null = null
+  const fetch = async () => {
+    fetched ??= await load()
+    return fetched
+  }
+  const later = { fetch, fetched: () => fetched }
+  all.push(later)
+  return later
+}
+
+function useLater<Props>({ fetch, fetched }: Later<Props>) {
+  const [Shown, show] = useState(fetched)
+  const [isMissing, setMissing] = useState(false)
+  const again = useCallback(async () => {
+    const found = await fetch().catch(() => null)
+    if (found) show(() => found)
+    setMissing(found === null)
+    return found !== null
+  }, [fetch])
+  useEffect(() => {
+    if (!fetched()) void again()
+  }, [fetched, again])
+  return { Shown: Shown ?? fetched(), isMissing, again }
+}
+
+/** Milliseconds between two pieces where the browser does not tell when it is idle. */
+const restMs = 200
+
+/** Fetches the rest piece by piece while the page has nothing else to do; what comes may bring more of it. */
+export async function fetchRest(): Promise<void> {
+  for (const { fetch } of all) {
+    await whenIdle()
+    await fetch().catch(() => undefined)
+  }
+}
+
+const whenIdle = (): Promise<unknown> =>
+  new Promise(resolve => {
+    if ('requestIdleCallback' in window) window.requestIdleCallback(resolve)
+    else setTimeout(resolve, restMs)
+  })

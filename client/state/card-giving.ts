@@ -3,7 +3,7 @@ import type { BallId, LogId } from '#core/values/ids.ts'
 import { cardFileOf } from '#shared/card-file.ts'
 import { limits } from '#shared/limits.ts'
 import { cardMark, isCardLog } from './card-taken.ts'
-import { inventions } from './open-outing.ts'
+import { inventions } from './inventions.ts'
 import { outingStore } from './outing-store.ts'
 
 const idLength = 32

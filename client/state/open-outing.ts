@@ -1,10 +1,9 @@
 import type { Outing } from '#core/outing/outing.ts'
 import { type OutingView, viewAfter, viewOf } from '#core/outing/view.ts'
-import type { DeviceId, LogId } from '#core/values/ids.ts'
+import type { LogId } from '#core/values/ids.ts'
 import { isKnownValue } from '#shared/facts.ts'
 import { browserClock } from '../device/browser-clock.ts'
-import { createId, createSecret } from '../device/random-ids.ts'
-import { hashOfSecret } from '../device/secret-hash.ts'
+import { untilFetched } from '../device/until-fetched.ts'
 import { watchWaking } from '../device/wake.ts'
 import { canSleep } from '../device/worker-registration.ts'
 import { createAnyLink } from '../sync/any-link.ts'
@@ -19,11 +18,8 @@ import { openTabs } from './tabs.ts'
 
 export const logStore = createIdbStore()
 
-export const inventions: Inventions = {
-  device: () => createId() as DeviceId,
-  secret: createSecret,
-  hash: hashOfSecret,
-}
+/** Hashing is no part of scoring a hole. */
+const inventions = (): Promise<Inventions> => untilFetched(async () => (await import('./inventions.ts')).inventions)
 
 /** The page's own fetch, which must not be called as a member of anything else. */
 export const pageFetch: typeof fetch = (...request) => fetch(...request)

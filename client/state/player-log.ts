@@ -13,7 +13,7 @@ import { freshLog } from '../sync/fresh-log.ts'
 import { createIdbStore } from '../sync/idb-store.ts'
 import { createKeeper, type Keeper } from '../sync/keeper.ts'
 import type { StoredLog } from '../sync/log-store.ts'
-import { inventions } from './open-outing.ts'
+import { inventions } from './inventions.ts'
 import { planStore } from './plan-store.ts'
 import { openTabs, type Tabs } from './tabs.ts'
 

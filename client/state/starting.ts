@@ -5,7 +5,8 @@ import { createId } from '../device/random-ids.ts'
 import { askToKeepStorage } from '../device/storage-persistence.ts'
 import { factOfInvite, factOfKey, freshLog } from '../sync/fresh-log.ts'
 import type { InviteSecret, LogRecord } from '../sync/log-store.ts'
-import { inventions, showLog } from './open-outing.ts'
+import { inventions } from './inventions.ts'
+import { showLog } from './open-outing.ts'
 
 export const createInvite = (): InviteSecret => ({ id: createId() as InviteId, secret: inventions.secret() })
 

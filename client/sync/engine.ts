@@ -28,7 +28,8 @@ export interface EngineParts {
   readonly store: LogStore
   readonly link: Link
   readonly clock: Clock
-  readonly inventions: Inventions
+  /** What makes a new name: asked for where this phone needs one. */
+  readonly inventions: () => Promise<Inventions>
   readonly stored: StoredLog
   readonly isSaved: boolean
   readonly alone?: Alone
@@ -64,8 +65,9 @@ export function createEngine({ store, link, clock, inventions, stored, isSaved, 
   const keeper = createKeeper({ store, clock, stored, isSaved, ...(alone && { alone }), changed })
   const rename = async (taken: OpId): Promise<boolean> => {
     let isRenamed = false
+    const made = await inventions()
     await keeper.change(holding => {
-      const name = newNameFor(holding, inventions)
+      const name = newNameFor(holding, made)
       if (!name || !holding.ops.has(taken)) return null
       isRenamed = true
       return renamed(holding.record, waitingOps(holding), taken, name)

@@ -26,7 +26,6 @@ export const homeWords = {
   'join-title': own('Join'),
   'join-paste': own('Paste the invite link'),
   'join-asking': own('Asking the server …'),
-  'join-again': own('Try again'),
   'join-as': own('Join as'),
   'join-name': own('Your name'),
   'join-name-hint': own('Others read it beside the scores that you put in.'),

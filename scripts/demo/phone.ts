@@ -80,7 +80,7 @@ function createPhone(server: string, record: LogRecord, name: string): DemoPhone
     store: createMemoryStore(),
     link: createSocketLink({ url: server, clock, failed: () => undefined }),
     clock,
-    inventions,
+    inventions: async () => inventions,
     stored: { record, ops: [] },
     isSaved: false,
     changed: () => undefined,

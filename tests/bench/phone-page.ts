@@ -10,13 +10,13 @@ export interface PhonePage {
   readonly close: () => Promise<void>
 }
 
-/** Four players, a four-ball match and Stableford; on the 1st hole, its worker installed. */
-export async function openPhonePage(): Promise<PhonePage> {
+/** Four players, a four-ball match and Stableford; on the 1st hole, its worker installed unless it is to have none. */
+export async function openPhonePage({ hasWorker = true } = {}): Promise<PhonePage> {
   const server = await startServer()
   const browser = await chromium.launch({ executablePath: chromiumPath, args: [...chromiumArgs] })
-  const { page } = await openPhone(browser, 'Alder')
+  const { page } = await openPhone(browser, 'Alder', { hasWorker })
   await page.goto(server.url)
-  await page.evaluate('navigator.serviceWorker.ready.then(() => null)')
+  if (hasWorker) await page.evaluate('navigator.serviceWorker.ready.then(() => null)')
   await startOuting(page, fourBallAndPoints)
   await whenOnServer(page)
   return {

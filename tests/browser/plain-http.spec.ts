@@ -1,4 +1,5 @@
-import { chromium, expect, test } from '@playwright/test'
+import { type Browser, chromium, expect, test } from '@playwright/test'
+import { seriousFaults } from './kit/axe.ts'
 import { chromiumArgs, chromiumPath } from './kit/chromium.ts'
 import {
   chosenKey,
@@ -11,17 +12,13 @@ import {
   tapScore,
   whenOnServer,
 } from './kit/golfer.ts'
+import { neverIdle } from './kit/never-idle.ts'
 import { noComplaints, openPhone } from './kit/round.ts'
-import { startServer } from './kit/server.ts'
+import { type ServerProcess, startServer } from './kit/server.ts'
 
 test('on plain http an open page plays and says what it cannot do', async () => {
   const server = await startServer()
-  // A name other than localhost is no secure origin, as an address of the club's own network is none.
-  const browser = await chromium.launch({
-    executablePath: chromiumPath,
-    args: [...chromiumArgs, '--host-resolver-rules=MAP quillmoor.test 127.0.0.1'],
-  })
-  const url = server.url.replace('127.0.0.1', 'quillmoor.test')
+  const { browser, url } = await openPlainHttp(server)
   const [alder, birch] = [await openPhone(browser, 'Alder', { hasOutages: true }), await openPhone(browser, 'Birch')]
   await alder.page.goto(url)
   expect(await alder.page.evaluate(() => [isSecureContext, 'serviceWorker' in navigator])).toEqual([false, false])
@@ -48,3 +45,46 @@ test('on plain http an open page plays and says what it cannot do', async () => 
   await browser.close()
   await server.stop()
 })
+
+test('a screen that was never fetched says so with no signal, and comes by a tap with one', async () => {
+  const server = await startServer()
+  const { browser, url } = await openPlainHttp(server)
+  const alder = await openPhone(browser, 'Alder', { hasOutages: true })
+  const { page } = alder
+  await neverIdle(page)
+  await page.goto(url)
+  await startOuting(page, fourBallAndPoints)
+  await whenOnServer(page)
+
+  await server.kill()
+  await openTab(page, 'Card')
+  const notHere = page.getByRole('heading', { name: 'This part of the app is not on this phone yet.' })
+  await expect(notHere).toBeVisible()
+  expect(await seriousFaults(page)).toEqual([])
+  await page.getByRole('button', { name: 'Try again' }).click()
+  await expect(page.getByRole('button', { name: 'Try again' })).toBeEnabled()
+  await expect(notHere).toBeVisible()
+  await page.getByRole('button', { name: 'Back' }).click()
+  await tapScore(page, 'Alder', 4)
+  await page.getByRole('button', { name: 'More on this hole' }).click()
+  await expect(page.getByText('It could not be fetched.')).toBeVisible()
+
+  await server.start()
+  await page.getByRole('button', { name: 'Try again' }).click()
+  await expect(page.getByText('It could not be fetched.')).toHaveCount(0)
+  await openTab(page, 'Card')
+  await expect(page.getByRole('heading', { name: 'Card', exact: true })).toBeVisible()
+  await whenOnServer(page)
+  noComplaints([alder])
+  await browser.close()
+  await server.stop()
+})
+
+/** A name other than localhost is no secure origin, as an address of the club's own network is none. */
+async function openPlainHttp(server: ServerProcess): Promise<{ readonly browser: Browser; readonly url: string }> {
+  const browser = await chromium.launch({
+    executablePath: chromiumPath,
+    args: [...chromiumArgs, '--host-resolver-rules=MAP quillmoor.test 127.0.0.1'],
+  })
+  return { browser, url: server.url.replace('127.0.0.1', 'quillmoor.test') }
+}

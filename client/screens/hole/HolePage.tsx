@@ -1,4 +1,3 @@
-import { Suspense } from 'react'
 import { recordOf } from '#core/card/card.ts'
 import { holeKey, type PlayedHole } from '#core/card/score.ts'
 import { honourOf } from '#core/outing/honour.ts'
@@ -38,7 +37,9 @@ import { isForOthersToo, useWhose, type Whose } from './whose-scores.ts'
 import { writeScore } from './write-score.ts'
 
 const FirstTeeShots = lazyPart(async () => (await import('./more/FirstTeeShots.tsx')).FirstTeeShots)
-const OwnLine = lazyPart(async () => (await import('./own/OwnLine.tsx')).OwnLine)
+const OwnLine = lazyPart(async () => (await import('./own/OwnLine.tsx')).OwnLine, {
+  standIn: <div className="private-line" />,
+})
 const SkinsAtEnd = lazyPart(async () => (await import('./more/SkinsAtEnd.tsx')).SkinsAtEnd)
 const LevelAtEnd = lazyPart(async () => (await import('./more/LevelAtEnd.tsx')).LevelAtEnd)
 
@@ -115,33 +116,19 @@ export function HolePage({ log, outing, results, group, at }: Props) {
           onScore={score => put({ ball, ...at, score })}
         />
       ))}
-      {canScore && inTurn.length > 0 && (
-        <Suspense fallback={null}>
-          <FirstTeeShots outing={outing} group={group} at={at} balls={inTurn} />
-        </Suspense>
-      )}
+      {canScore && inTurn.length > 0 && <FirstTeeShots outing={outing} group={group} at={at} balls={inTurn} />}
       {canScore && <PickUpHint outing={outing} results={results} balls={scored} at={at} />}
       <OtherBalls outing={outing} balls={group.balls.filter(ball => !scored.includes(ball))} at={at} />
       <OtherStands stands={stands.filter(stand => stand !== first)} />
       {canScore && (
-        <Suspense fallback={<div className="private-line" />}>
-          <OwnLine log={log} outing={outing} ball={whose.ball} at={at} isShut={isForOthersToo(whose, group)} />
-        </Suspense>
+        <OwnLine log={log} outing={outing} ball={whose.ball} at={at} isShut={isForOthersToo(whose, group)} />
       )}
       <News />
       {!canScore && !isCardLog(log) && (
         <p className="notice">{say(me?.role === 'viewer' ? 'share-viewing' : 'hole-not-let-in')}</p>
       )}
-      {canScore && level && (
-        <Suspense fallback={null}>
-          <LevelAtEnd log={log} outing={outing} group={group} level={level} />
-        </Suspense>
-      )}
-      {canScore && left && (
-        <Suspense fallback={null}>
-          <SkinsAtEnd log={log} outing={outing} group={group} left={left} />
-        </Suspense>
-      )}
+      {canScore && level && <LevelAtEnd log={log} outing={outing} group={group} level={level} />}
+      {canScore && left && <SkinsAtEnd log={log} outing={outing} group={group} left={left} />}
       {canScore && <More outing={outing} results={results} group={group} at={at} />}
       {canScore && <WhoseChoice whose={whose} outing={outing} group={group} onWhose={setWhose} />}
       <ScreenOn />

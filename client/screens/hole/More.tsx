@@ -1,10 +1,13 @@
-import { Suspense, useState } from 'react'
+import { useState } from 'react'
 import { lazyPart } from '../../parts/later.tsx'
 import { say } from '../../words/say.ts'
 import type { MoreProps } from './more/MoreOnHole.tsx'
 
 // Scoring a hole must not wait for it.
-const MoreOnHole = lazyPart(async () => (await import('./more/MoreOnHole.tsx')).MoreOnHole)
+const MoreOnHole = lazyPart(async () => (await import('./more/MoreOnHole.tsx')).MoreOnHole, {
+  standIn: <p role="status">{say('loading')}</p>,
+  isAskedFor: true,
+})
 
 /** One tap away: concessions, agreed results and everything else that is no score. */
 export function More(props: MoreProps) {
@@ -14,11 +17,7 @@ export function More(props: MoreProps) {
       <button type="button" className="button" aria-expanded={isOpen} onClick={() => setOpen(!isOpen)}>
         {say(isOpen ? 'less-on-hole' : 'more-on-hole')}
       </button>
-      {isOpen && (
-        <Suspense fallback={<p role="status">{say('loading')}</p>}>
-          <MoreOnHole {...props} />
-        </Suspense>
-      )}
+      {isOpen && <MoreOnHole {...props} />}
     </div>
   )
 }

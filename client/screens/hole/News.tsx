@@ -1,4 +1,4 @@
-import { Suspense, useState } from 'react'
+import { useState } from 'react'
 import { lazyPart } from '../../parts/later.tsx'
 import { useOuting } from '../../state/use-outing.ts'
 
@@ -8,13 +8,5 @@ const NewsLine = lazyPart(async () => (await import('./NewsLine.tsx')).NewsLine)
 export function News() {
   const [from] = useState(useOuting(store => store.history.length))
   const hasOthers = useOuting(({ history, me }) => history.slice(from).some(({ op }) => op.device !== me?.device))
-  return (
-    <div role="status">
-      {hasOthers && (
-        <Suspense>
-          <NewsLine from={from} />
-        </Suspense>
-      )}
-    </div>
-  )
+  return <div role="status">{hasOthers && <NewsLine from={from} />}</div>
 }

@@ -1,4 +1,3 @@
-import { Suspense } from 'react'
 import { Link } from 'wouter'
 import { LookButton } from '../../parts/LookButton.tsx'
 import { lazyPart } from '../../parts/later.tsx'
@@ -23,9 +22,7 @@ export function HomeScreen() {
           <h1>{say('product')}</h1>
           <p className="quiet">{say('product-line')}</p>
         </div>
-        <Suspense>
-          <PlayAgain />
-        </Suspense>
+        <PlayAgain />
         <Link className="button loud" href={paths.start}>
           {say('home-start')}
         </Link>

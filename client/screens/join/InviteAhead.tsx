@@ -55,7 +55,7 @@ function CannotLook({ fault, onAgain }: { readonly fault: JoinFault; readonly on
         {sayCode('join-fault-', fault, 'join-fault-other')}
       </p>
       <button type="button" className="button loud" onClick={onAgain}>
-        {say('join-again')}
+        {say('try-again')}
       </button>
     </>
   )

@@ -11,9 +11,17 @@ export interface Phone {
   readonly complaints: readonly string[]
 }
 
-/** With `hasOutages` what the browser itself logs while there is no network is no complaint of the page. */
-export async function openPhone(browser: Browser, name: string, { hasOutages = false } = {}): Promise<Phone> {
-  const context = await browser.newContext({ viewport: phoneSize, acceptDownloads: true })
+/**
+ * With `hasOutages` what the browser itself logs while there is no network is no complaint of the page; without `hasWorker`
+ * nothing keeps the page on the phone.
+ */
+export async function openPhone(
+  browser: Browser,
+  name: string,
+  { hasOutages = false, hasWorker = true } = {},
+): Promise<Phone> {
+  const serviceWorkers = hasWorker ? 'allow' : 'block'
+  const context = await browser.newContext({ viewport: phoneSize, acceptDownloads: true, serviceWorkers })
   const page = await context.newPage()
   const complaints = watchConsole(page, text => hasOutages && isNetworkComplaint(text))
   return { name, page, context, complaints }

@@ -41,7 +41,15 @@ export async function startPhone({ server, clock, device, store = createMemorySt
   const stored = (await store.load(quillmoor)) ?? { record: fresh, ops: [] }
   let named = 0
   const inventions = { device: () => `${device}-${++named}` as DeviceId, secret: () => 'N'.repeat(22), hash }
-  const engine = createEngine({ store, link, clock, inventions, stored, isSaved: true, changed: () => undefined })
+  const engine = createEngine({
+    store,
+    link,
+    clock,
+    inventions: async () => inventions,
+    stored,
+    isSaved: true,
+    changed: () => undefined,
+  })
   engine.connect()
   const phone: Phone = {
     engine,

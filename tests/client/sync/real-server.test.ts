@@ -51,7 +51,7 @@ function startEngine(url: string, device: string): Engine {
     store,
     link,
     clock: browserClock,
-    inventions,
+    inventions: async () => inventions,
     stored,
     isSaved: false,
     changed: () => {},

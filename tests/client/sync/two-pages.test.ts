@@ -41,7 +41,8 @@ async function makeDisk() {
     const stored = await inner.load(quillmoor)
     if (!stored) throw new Error('nothing stored')
     const link = createFakeLink(createFakeServer(), clock)
-    const inventions = { device: () => 'again' as DeviceId, secret: () => 'N'.repeat(22), hash }
+    const made = { device: () => 'again' as DeviceId, secret: () => 'N'.repeat(22), hash }
+    const inventions = async () => made
     const changed = () => undefined
     return createEngine({ store, link, clock, inventions, stored, isSaved: true, alone: aloneFor(name), changed })
   }
