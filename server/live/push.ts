@@ -48,6 +48,8 @@ function takeOne(deps: PushDeps, shown: Shown, weight: Weight, text: string, isF
       return { verdict: Promise.resolve(taking.verdict), changesAccess: false }
     case 'ask':
       return { verdict: heldOr(deps, taking.op, text, 'key unknown'), changesAccess: false }
+    case 'was out':
+      return { verdict: heldOrVoided(deps, taking.op, text), changesAccess: false }
     case 'offer':
       return { verdict: offerOp(deps, shown, taking.op, text), changesAccess: false }
     case 'append': {
@@ -89,6 +91,14 @@ async function offerOp(deps: PushDeps, { log, device }: Shown, op: Op, text: str
   } catch (error) {
     return { kind: 'later', reason: troubleOf(error) }
   }
+}
+
+/** What was stored stays so for its sender, who may never have heard of it. Nothing else is said of what is held. */
+async function heldOrVoided(deps: PushDeps, op: Op, text: string): Promise<Verdict> {
+  const verdict = await heldOr(deps, op, text, 'key unknown')
+  const isHeld = verdict.kind === 'already stored'
+  const isTrouble = verdict.kind === 'later' && verdict.reason !== 'key unknown'
+  return isHeld || isTrouble ? verdict : { kind: 'refused', code: 'voided', path: '' }
 }
 
 async function heldOr({ store }: PushDeps, op: Op, text: string, reason: 'key unknown' | 'desk'): Promise<Verdict> {

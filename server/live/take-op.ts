@@ -14,6 +14,8 @@ export type Taking =
   | { readonly kind: 'offer'; readonly op: Op }
   /** The pusher is not known yet: stored already, it may be; else it waits. */
   | { readonly kind: 'ask'; readonly op: Op }
+  /** The pusher was taken out: this very op may be stored from before; else it is refused. */
+  | { readonly kind: 'was out'; readonly op: Op }
   | { readonly kind: 'verdict'; readonly verdict: Verdict }
 
 const refused = (code: Refusal, path: string): Taking => ({
@@ -53,7 +55,7 @@ export function takeOp(text: string, push: Push): Taking {
 function takeFromStranger(op: Op, text: string, push: Push, why: (Weight & { kind: 'stranger' })['why']): Taking {
   switch (why) {
     case 'voided':
-      return refused('voided', '')
+      return { kind: 'was out', op }
     case 'deleted':
       return refused('deleted', 'log')
     case 'busy':
@@ -85,7 +87,8 @@ function takeFromGuest(op: Op, text: string, push: Push, { actor, invite }: Weig
   const { hash, role, group, invite: by } = (fact.value ?? {}) as Readonly<Record<string, unknown>>
   const isGranted = hash === push.shown.keyHash && role === actor.role && group === actor.group && by === invite
   if (!isGranted) return refused('forbidden', `facts[${index}].key`)
-  return append(op, text, push, accessChangeOf(op), { creates: false, under: null, mayRegrant: false })
+  const under = { kind: 'invite', name: invite } as const
+  return append(op, text, push, accessChangeOf(op), { creates: false, under, mayRegrant: false })
 }
 
 function takeFromMember(op: Op, text: string, push: Push, { actor }: Weight & { kind: 'member' }): Taking {
@@ -94,7 +97,8 @@ function takeFromMember(op: Op, text: string, push: Push, { actor }: Weight & { 
     return op.device === actor.device ? refused('forbidden', `facts[${forbidden}].key`) : { kind: 'offer', op }
   }
   const mayRegrant = actor.role === 'desk' || actor.role === 'owner'
-  return append(op, text, push, accessChangeOf(op), { creates: false, under: actor.device, mayRegrant })
+  const under = { kind: 'key', name: actor.device } as const
+  return append(op, text, push, accessChangeOf(op), { creates: false, under, mayRegrant })
 }
 
 function append(

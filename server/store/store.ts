@@ -56,8 +56,8 @@ export interface Entry {
   readonly carrier: DeviceId | null
   /** Whether it may be the first op of a log that the store does not hold. */
   readonly creates: boolean
-  /** The key on whose rights it was weighed; it must still stand when the op is stored. Null: on those of an invite. */
-  readonly under: DeviceId | null
+  /** The key or invite on whose rights it was weighed; it must still stand when the op is stored. Null: on its own. */
+  readonly under: Pick<Voiding, 'kind' | 'name'> | null
   readonly claims: readonly Claim[]
   readonly voidings: readonly Voiding[]
   /** Whether a claim may change the role of a key or invite that is there already. */

@@ -95,7 +95,7 @@ function heldOutcome(statements: Statements, { log, device, n, text }: Entry): O
 function refusalOf(statements: Statements, { hasVoids }: OpenLog, entry: Entry): Outcome | null {
   const { log, under, claims, mayRegrant } = entry
   const isVoid = (kind: string, name: string) => hasVoids && statements.voided.get(log, kind, name) !== undefined
-  if (under !== null && isVoid('key', under)) return { kind: 'refused', code: 'voided', path: '' }
+  if (under !== null && isVoid(under.kind, under.name)) return { kind: 'refused', code: 'voided', path: '' }
   for (const claim of claims) {
     if (isVoid(claim.kind, claim.name)) return { kind: 'refused', code: 'voided', path: claim.path }
     const row = statements.grant.get(log, claim.kind, claim.name) as GrantRow | undefined

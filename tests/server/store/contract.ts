@@ -204,11 +204,13 @@ export function storeContract(name: string, open: () => Promise<StoreSetup>): vo
       const voiding = { kind: 'key', name: alder, stands: true } as const
       const [, after] = await Promise.all([
         store.append(makeEntry(1, { device: birch, voidings: [voiding] })),
-        store.append(makeEntry(2, { under: alder })),
+        store.append(makeEntry(2, { under: { kind: 'key', name: alder } })),
       ])
       expect(after).toEqual({ kind: 'refused', code: 'voided', path: '' })
       await store.append(makeEntry(2, { device: birch, voidings: [{ ...voiding, stands: false }] }))
-      expect(await store.append(makeEntry(2, { under: alder }))).toMatchObject({ kind: 'stored' })
+      expect(await store.append(makeEntry(2, { under: { kind: 'key', name: alder } }))).toMatchObject({
+        kind: 'stored',
+      })
     })
   })
 

@@ -79,6 +79,8 @@ export interface RoomSetup {
   readonly room: Room
   readonly store: Store
   readonly clock: HandClock
+  /** Where the store lies, to be read past it. */
+  readonly folder: string
   push(phone: Phone, ...texts: readonly string[]): Promise<readonly Verdict[]>
   /** Follows these feeds from where the log stands, so that every tell joins on. */
   follow(phone: Phone, ...feeds: readonly Feed[]): Promise<HeardLink>
@@ -89,7 +91,8 @@ export async function openRoom(log: Phone['hello']['log']): Promise<RoomSetup> {
   const clock = makeClock()
   let eras = 0
   const newEra = () => `era${String(++eras).padStart(8, '0')}`
-  const options = { folder: makeFolder(), now: clock.now, newEra, warn: () => {}, failed: () => {} }
+  const folder = makeFolder()
+  const options = { folder, now: clock.now, newEra, warn: () => {}, failed: () => {} }
   const store = await openSqliteStore(options)
   onTestFinished(() => store.close())
   const room = createRoom({ store, clock })
@@ -102,6 +105,7 @@ export async function openRoom(log: Phone['hello']['log']): Promise<RoomSetup> {
     room,
     store,
     clock,
+    folder,
     era,
     push: async ({ shown }, ...texts) => (await room.push(shown, { ops: [...texts] })).verdicts,
     async follow(phone, ...feeds) {
