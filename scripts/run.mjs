@@ -21,6 +21,7 @@ const commands = {
   demo: { needs: [], takesFile: false },
   backup: { needs: [], takesFile: true },
   restore: { needs: [], takesFile: true },
+  sheets: { needs: ['build', 'chromium'], takesFile: false },
   words: { needs: [], takesFile: false },
 }
 

@@ -8,8 +8,7 @@ export const routes = {
 
 /** Every page of an outing. */
 export const outingRoutes = {
-  hole: '/o/:log/hole?',
-  'hole-at': '/o/:log/hole/:hole/:lap?',
+  hole: '/o/:log/hole/:hole?/:lap?',
   reset: '/o/:log/reset/:three',
   board: '/o/:log/board',
   card: '/o/:log/card',

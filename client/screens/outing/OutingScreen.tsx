@@ -1,5 +1,5 @@
 import { useEffect } from 'react'
-import { Link, Route, Switch } from 'wouter'
+import { type DefaultParams, Link, Route, Switch } from 'wouter'
 import type { LogId } from '#core/values/ids.ts'
 import { fire } from '../../parts/fire.ts'
 import { Loading } from '../../parts/Loading.tsx'
@@ -54,10 +54,9 @@ export function OutingScreen({ log }: { readonly log: LogId }) {
       </Route>
       <Route path={outingRoutes.reset}>{({ three }) => <ResetScreen three={Number(three)} />}</Route>
       <Route path={outingRoutes.hole}>
-        <HoleScreen hole={null} lap={1} />
-      </Route>
-      <Route path={outingRoutes['hole-at']}>
-        {({ hole, lap }) => <HoleScreen hole={Number(hole)} lap={Number(lap ?? 1)} />}
+        {({ hole, lap }: DefaultParams) => (
+          <HoleScreen hole={hole === undefined ? null : Number(hole)} lap={Number(lap ?? 1)} />
+        )}
       </Route>
       <Route component={NowhereScreen} />
     </Switch>
