@@ -121,17 +121,23 @@ export function createRoom({ store, clock, tellMany = tellEach, failed = () => {
         feeds.map(({ feed }) => feed),
         actorOf(found.weight),
       )
-      const head = await store.headOf(log)
-      if (head === null || head === 'deleted') return { kind: 'stranger', why: 'log unknown' }
+      // Whoever was taken out while the hall was being opened was in none to be cut from.
+      const again = await look(link.shown)
+      if (!('head' in again)) {
+        leave(link)
+        return again
+      }
+      const { head, weight } = again
+      hall.setActor(link, actorOf(weight))
       // A phone that holds more than this store is ahead of it: the store has lost some, so they compare.
       const sameEra = era === head.era && feeds.every(({ after }) => after <= head.seq)
       const read = (feed: Follow['feeds'][number]) => readPart(store, log, { ...feed, upTo: upToOf(log, feed.feed) })
       const parts = sameEra ? await Promise.all(feeds.map(read)) : []
       clock.soon(() => {
         hall.release(link)
-        if (isDesk(found.weight)) showOffers(link).catch(failed)
+        if (isDesk(weight)) showOffers(link).catch(failed)
       })
-      const { role, group } = found.weight.actor
+      const { role, group } = weight.actor
       return { kind: 'followed', era: head.era, role, group, sameEra, parts }
     },
     async pull(shown, { feed, after }) {
