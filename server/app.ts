@@ -8,9 +8,10 @@ import { networkAddresses, outsideUrl } from './greeting.ts'
 import { createAddressOf } from './http/address.ts'
 import { createHttpApp } from './http/http-app.ts'
 import { createOriginCheck } from './http/origin.ts'
+import { securityHeaders } from './http/security.ts'
 import { createAsking } from './live/asking.ts'
 import { type Clock, systemClock } from './live/clock.ts'
-import { createDispatch } from './live/dispatch.ts'
+import { createCounted, createDispatch } from './live/dispatch.ts'
 import { createLimiter, defaultLimits, type LimiterOptions } from './live/limiter.ts'
 import { createRoom } from './live/room.ts'
 import { connectSockets, createSockets, tellSockets } from './live/socket.ts'
@@ -62,19 +63,22 @@ export async function createApp(options: AppOptions): Promise<App> {
   const isOwnOrigin = createOriginCheck(publicUrl)
   const sockets = createSockets({ http, isOwnOrigin })
   const room = createRoom({ store, clock, tellMany: tellSockets(sockets), failed })
-  const limiter = createLimiter(options.limits ?? defaultLimits)
+  const limiter = createLimiter(options.limits ?? defaultLimits, clock.now)
   const door = createDoor(clock.now)
   const changed = ({ log, group }: Place) => room.asked(log, actor => mayLetIn(actor, group))
   const welcome = createWelcome({ door, store, weigh: room.weigh, changed })
-  const dispatch = createDispatch({ room, welcome, limiter, failed })
+  const counted = createCounted(limiter)
+  const dispatch = createDispatch({ room, welcome, counted, failed })
   const asking = createAsking({ door, limiter, changed, failed })
   connectSockets(sockets, room, dispatch, addressOf)
   const isSecure = tls !== null || (publicUrl?.startsWith('https:') ?? false)
+  // Before the sockets' own answers as well, so that none goes without.
+  http.prependListener('request', securityHeaders(isSecure))
   const { clientFolder, host } = options
   const portTaken = () => (http.address() as AddressInfo).port
   const outside = () => outsideUrl({ host, port: portTaken(), isTls: tls !== null, publicUrl }, networkAddresses())
-  const page = { isSecure, clientFolder, outsideUrl: outside }
-  listener = createHttpApp({ room, dispatch, asking, store, logger, isOwnOrigin, addressOf, ...page })
+  const page = { clientFolder, outsideUrl: outside }
+  listener = createHttpApp({ room, dispatch, counted, asking, store, logger, isOwnOrigin, addressOf, ...page })
 
   const close = async () => {
     http.close()

@@ -3,9 +3,8 @@ import { limits } from '#shared/limits.ts'
 import type { WireFault } from '#shared/messages/fault.ts'
 import type { SnapshotAnswer } from '#shared/messages/snapshot.ts'
 import { protocolVersion } from '#shared/protocol.ts'
-import type { Shown } from '../access/shown.ts'
 import type { AskEvent, Asking } from '../live/asking.ts'
-import { type Dispatch, fault } from '../live/dispatch.ts'
+import { type Counted, type Dispatch, fault } from '../live/dispatch.ts'
 import type { Room } from '../live/room.ts'
 import { shownOfRequest } from './hello-of-request.ts'
 
@@ -30,6 +29,7 @@ function sendAnswer(response: Response, answered: unknown): void {
 export interface ApiOptions {
   readonly room: Room
   readonly dispatch: Dispatch
+  readonly counted: Counted
   readonly asking: Asking
   readonly addressOf: (request: Request) => string
   /** Where phones reach this server. */
@@ -37,7 +37,7 @@ export interface ApiOptions {
 }
 
 /** The same messages by HTTP, for networks that block web sockets; what is no fault is answered with 200. */
-export function createApi({ room, dispatch, asking, addressOf, outsideUrl }: ApiOptions): Router {
+export function createApi({ room, dispatch, counted, asking, addressOf, outsideUrl }: ApiOptions): Router {
   const router = Router()
   const json = express.json({ limit: limits.frameBytes, type: () => true })
   router.use((_request, response, next) => {
@@ -88,7 +88,7 @@ export function createApi({ room, dispatch, asking, addressOf, outsideUrl }: Api
     answer('offers', request => request.query),
   )
   for (const event of ['ask', 'wait'] as const) router.post(`/${event}`, json, askingAnswer(event))
-  router.get('/logs/:log/snapshot', snapshotHandler(room))
+  router.get('/logs/:log/snapshot', snapshotHandler({ room, counted, addressOf }))
   router.use((_request, response) => {
     response.status(404).json(fault('wrong shape', 'path'))
   })
@@ -105,21 +105,22 @@ function pullOfQuery({ query }: Request): unknown {
 const texts = new WeakMap<SnapshotAnswer, string>()
 
 const snapshotHandler =
-  (room: Room): RequestHandler =>
+  ({ room, counted, addressOf }: Pick<ApiOptions, 'room' | 'counted' | 'addressOf'>): RequestHandler =>
   async (request, response) => {
     if (request.query.feed !== undefined && request.query.feed !== 'all') {
       return sendFault(response, 'wrong shape', 'feed')
     }
     const shown = shownOfRequest(request)
     if (!shown.ok) return sendFault(response, 'wrong shape', shown.error)
-    await sendSnapshot(room, shown.value, request, response)
+    const caller = { shown: shown.value, address: addressOf(request), link: null }
+    const answer = await counted(caller, () => room.snapshot(caller.shown), { kind: 'stranger', why: 'busy' })
+    sendSnapshot(answer, request, response)
   }
 
 const tagsOf = (request: Request): string[] =>
   (request.get('if-none-match') ?? '').split(',').map(tag => tag.trim().replace(/^W\//, ''))
 
-async function sendSnapshot(room: Room, shown: Shown, request: Request, response: Response): Promise<void> {
-  const answer = await room.snapshot(shown)
+function sendSnapshot(answer: SnapshotAnswer, request: Request, response: Response): void {
   if (answer.kind === 'snapshot') {
     const tag = `"${answer.era}-${answer.upTo}"`
     response.setHeader('ETag', tag)

@@ -3,21 +3,20 @@ import compression from 'compression'
 import express, { type ErrorRequestHandler, type Express } from 'express'
 import type { Logger } from 'pino'
 import type { Asking } from '../live/asking.ts'
-import type { Dispatch } from '../live/dispatch.ts'
+import type { Counted, Dispatch } from '../live/dispatch.ts'
 import type { Room } from '../live/room.ts'
 import type { Store } from '../store/store.ts'
 import { createApi, sendFault } from './api.ts'
 import { clientFiles } from './client-files.ts'
 import { requestLog } from './request-log.ts'
-import { securityHeaders } from './security.ts'
 
 export interface HttpOptions {
   readonly room: Room
   readonly dispatch: Dispatch
+  readonly counted: Counted
   readonly asking: Asking
   readonly store: Store
   readonly logger: Logger
-  readonly isSecure: boolean
   readonly clientFolder: string
   readonly isOwnOrigin: (request: IncomingMessage) => boolean
   readonly addressOf: (request: IncomingMessage) => string
@@ -30,7 +29,6 @@ export function createHttpApp(options: HttpOptions): Express {
   app.set('query parser', 'simple')
   app.set('etag', false)
   app.use(requestLog(options.logger))
-  app.use(securityHeaders(options.isSecure))
   app.use(compression())
   app.use((request, response, next) => {
     if (request.method === 'GET' || request.method === 'HEAD' || options.isOwnOrigin(request)) return next()

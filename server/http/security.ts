@@ -1,5 +1,4 @@
-import type { IncomingMessage } from 'node:http'
-import type { RequestHandler } from 'express'
+import type { IncomingMessage, ServerResponse } from 'node:http'
 import helmet from 'helmet'
 
 const plainHost = /^[A-Za-z0-9.:[\]-]+$/
@@ -10,12 +9,24 @@ function ownSockets({ headers }: IncomingMessage): string {
   return plainHost.test(host) ? `ws://${host} wss://${host}` : "'self'"
 }
 
+/** What the page uses, and what no page of ours will ever ask a golfer for. */
+const permissions = [
+  ...['camera', 'clipboard-write', 'screen-wake-lock', 'web-share'].map(used => `${used}=(self)`),
+  ...['accelerometer', 'display-capture', 'geolocation', 'gyroscope', 'magnetometer', 'microphone', 'midi'].map(
+    unused => `${unused}=()`,
+  ),
+  ...['payment', 'publickey-credentials-get', 'usb'].map(unused => `${unused}=()`),
+].join(', ')
+
+/** Sets the headers of one answer, before anything of it is written. */
+export type SecurityHeaders = (request: IncomingMessage, response: ServerResponse) => void
+
 /**
  * No script or style but our own files. On plain http (a phone on the club's network) nothing may ask for https:
  * the page would stay blank.
  */
-export function securityHeaders(isSecure: boolean): RequestHandler {
-  return helmet({
+export function securityHeaders(isSecure: boolean): SecurityHeaders {
+  const set = helmet({
     contentSecurityPolicy: {
       useDefaults: false,
       directives: {
@@ -39,5 +50,12 @@ export function securityHeaders(isSecure: boolean): RequestHandler {
     // Other names under the same domain are none of our business.
     strictTransportSecurity: isSecure ? { includeSubDomains: false } : false,
     ...(isSecure ? {} : { crossOriginOpenerPolicy: false, originAgentCluster: false }),
+    xFrameOptions: { action: 'deny' },
   })
+  return (request, response) => {
+    response.setHeader('Permissions-Policy', permissions)
+    set(request, response, error => {
+      if (error) throw error
+    })
+  }
 }

@@ -7,6 +7,7 @@ import { type Follow, followSchema } from '#shared/messages/follow.ts'
 import { offersSchema } from '#shared/messages/offers.ts'
 import { type Pull, pullSchema } from '#shared/messages/pull.ts'
 import { type Push, pushSchema } from '#shared/messages/push.ts'
+import type { Verdict } from '#shared/messages/verdict.ts'
 import { type AllotWords, wordsSchema } from '#shared/messages/words.ts'
 import { pathOfIssue } from '#shared/op.ts'
 import type { Shown } from '../access/shown.ts'
@@ -39,29 +40,35 @@ export interface Caller {
 
 export const fault = (code: WireFault['code'], path: string): WireFault => ({ kind: 'fault', code, path })
 
+/** Counts a question by who asks; what a stranger asks counts on its address, whatever way it came. */
+export type Counted = <T>(caller: Caller, answered: () => Promise<T>, busy: T) => Promise<T>
+
+export const createCounted =
+  (limiter: Limiter): Counted =>
+  async (caller, answered, busy) => {
+    if (!limiter.takeMessage(nameOf(caller.shown))) return busy
+    const answer = await answered()
+    return !isToStranger(answer) || limiter.takeStranger(caller.address) ? answer : busy
+  }
+
 export interface DispatchOptions {
   readonly room: Room
   readonly welcome: Welcome
-  readonly limiter: Limiter
+  readonly counted: Counted
   readonly failed: (error: unknown) => void
 }
 
 /** The one way in: every message is checked, counted, handled, and answered once, whatever it is. */
 export type Dispatch = (caller: Caller, event: string, message: unknown) => Promise<unknown>
 
-export function createDispatch({ room, welcome, limiter, failed }: DispatchOptions): Dispatch {
-  const answer = async (caller: Caller, event: UpEvent, message: unknown): Promise<unknown> => {
-    if (!(await limiter.takeMessage(nameOf(caller.shown)))) return busyAnswer(event, message)
-    const answered = await ask({ room, welcome }, caller, event, message)
-    if (!isStranger(answered) || (await limiter.takeStranger(caller.address))) return answered
-    return { kind: 'stranger', why: 'busy' }
-  }
+export function createDispatch({ room, welcome, counted, failed }: DispatchOptions): Dispatch {
   return async (caller, event, message) => {
     try {
       if (!isUpEvent(event)) return fault('wrong shape', 'event')
       const parsed = (upSchemas[event] as z.ZodMiniType).safeParse(message)
       if (!parsed.success) return fault('wrong shape', pathOfIssue(parsed.error.issues[0]))
-      return await answer(caller, event, parsed.data)
+      const answered = () => ask({ room, welcome }, caller, event, parsed.data)
+      return await counted(caller, answered, busyAnswer(event, parsed.data))
     } catch (error) {
       failed(error)
       return fault('internal', '')
@@ -101,5 +108,9 @@ const busyAnswer = (event: UpEvent, message: unknown): unknown =>
 
 export const nameOf = ({ log, device, keyHash }: Shown): string => `${log}/${device}/${keyHash}`
 
-const isStranger = (answer: unknown): boolean =>
-  typeof answer === 'object' && answer !== null && 'kind' in answer && answer.kind === 'stranger'
+/** A push of a stranger's has verdicts like any other: none of its ops is known to be anybody's. */
+function isToStranger(answer: unknown): boolean {
+  const { kind, verdicts } = answer as { readonly kind?: unknown; readonly verdicts?: readonly Verdict[] }
+  if (verdicts === undefined) return kind === 'stranger'
+  return verdicts.every(verdict => verdict.kind === 'later' && verdict.reason === 'key unknown')
+}

@@ -1,4 +1,4 @@
-import { RateLimiterMemory } from 'rate-limiter-flexible'
+import { createCounter } from './counter.ts'
 
 export interface LimiterOptions {
   /** Messages of one phone in a second, at most. */
@@ -15,34 +15,38 @@ export const defaultLimits: LimiterOptions = {
   wrongWordsPerMinute: 200,
 }
 
+/** Phones and addresses that are told apart at a time: some 20 MB at the very most. */
+const mostKeys = 50_000
+
 export interface Limiter {
   /** False when this phone has sent too much in this second. */
-  takeMessage(phone: string): Promise<boolean>
+  takeMessage(phone: string): boolean
   /** False when too many strangers have asked from this address. */
-  takeStranger(address: string): Promise<boolean>
+  takeStranger(address: string): boolean
   /** False once too many wrong words have come from this address. */
-  mayGuess(address: string): Promise<boolean>
+  mayGuess(address: string): boolean
   /** Counts wrong words. */
-  takeGuess(address: string): Promise<boolean>
+  takeGuess(address: string): boolean
 }
 
-/** Whoever has one address of IPv6 has a whole network of 2^64. */
-export const networkOf = (address: string): string =>
-  address.includes(':') && !address.startsWith('::ffff:') ? address.split(':').slice(0, 4).join(':') : address
+/** Whoever has one address of IPv6 has a whole network of 2^64: its first four groups, written out. */
+export function networkOf(address: string): string {
+  if (!address.includes(':') || address.startsWith('::ffff:')) return address
+  const [head = '', tail] = address.split('::')
+  const groups = (text: string | undefined): string[] => (text ? text.split(':') : [])
+  const written = [...groups(head), ...groups(tail)].length
+  const zeros = tail === undefined ? [] : Array.from({ length: Math.max(0, 8 - written) }, () => '0')
+  return [...groups(head), ...zeros, ...groups(tail)].slice(0, 4).join(':')
+}
 
-export function createLimiter(options: LimiterOptions = defaultLimits): Limiter {
-  const messages = new RateLimiterMemory({ points: options.messagesPerSecond, duration: 1 })
-  const strangers = new RateLimiterMemory({ points: options.strangersPerMinute, duration: 60 })
-  const guesses = new RateLimiterMemory({ points: options.wrongWordsPerMinute, duration: 60 })
-  const take = (limiter: RateLimiterMemory, key: string) =>
-    limiter.consume(key).then(
-      () => true,
-      () => false,
-    )
+export function createLimiter(options: LimiterOptions = defaultLimits, now: () => number = Date.now): Limiter {
+  const messages = createCounter({ points: options.messagesPerSecond, windowMs: 1_000, mostKeys, now })
+  const strangers = createCounter({ points: options.strangersPerMinute, windowMs: 60_000, mostKeys, now })
+  const guesses = createCounter({ points: options.wrongWordsPerMinute, windowMs: 60_000, mostKeys, now })
   return {
-    takeMessage: phone => take(messages, phone),
-    takeStranger: address => take(strangers, address),
-    mayGuess: async address => ((await guesses.get(networkOf(address)))?.remainingPoints ?? 1) > 0,
-    takeGuess: address => take(guesses, networkOf(address)),
+    takeMessage: phone => messages.take(phone),
+    takeStranger: address => strangers.take(networkOf(address)),
+    mayGuess: address => guesses.hasLeft(networkOf(address)),
+    takeGuess: address => guesses.take(networkOf(address)),
   }
 }
