@@ -1,5 +1,6 @@
 import type { Admit, Admitted } from '#shared/messages/admit.ts'
 import type { AskAskers, Asked, AskersAnswer } from '#shared/messages/askers.ts'
+import type { Delete, Deleted } from '#shared/messages/delete.ts'
 import type { Exchange, Exchanged } from '#shared/messages/exchange.ts'
 import type { WireFault } from '#shared/messages/fault.ts'
 import type { Follow, Followed } from '#shared/messages/follow.ts'
@@ -21,6 +22,7 @@ export interface UpEvents {
   askers(message: AskAskers, answer: Answer<AskersAnswer>): void
   admit(message: Admit, answer: Answer<Admitted>): void
   offers(message: AskOffers, answer: Answer<OffersAnswer>): void
+  delete(message: Delete, answer: Answer<Deleted>): void
 }
 
 /** What a server says unasked. */

@@ -7,7 +7,7 @@
  *   Who tees off in foursomes (teeShot), a ruling on a handicap too low on a card (net-off), skins left after the
  *   last hole (gameSkinsLeft), and what a short team has
  *   (gameShortTeam, gameDrawnCard), and extra holes as the end of a
- *   tie (gameTies).
+ *   tie (gameTies). Deleting a log from the server (delete).
  * - 1 (2026-11): ops as canonical text, feeds, eras, four verdicts, snapshot in columns.
  */
 export const protocolVersion = 2

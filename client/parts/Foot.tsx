@@ -34,6 +34,8 @@ function ServerWords() {
   // An outing opened from a file may hold acts that no server is known to have and that this phone does not send.
   const unknown = useOuting(({ history }) => history.filter(({ seq }) => seq === null).length)
   const link = useOuting(({ foot }) => foot.link)
+  const isDeleted = useOuting(({ foot }) => foot.stranger === 'deleted')
+  if (isDeleted) return <span className="foot-word open">{say('foot-deleted')}</span>
   return (
     <>
       {waiting > 0 && <span className="foot-word open">{say('foot-to-send', { n: waiting })}</span>}

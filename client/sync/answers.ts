@@ -53,6 +53,13 @@ export const admittedAnswer = z.discriminatedUnion('kind', [
   fault,
 ])
 
+export const deletedAnswer = z.discriminatedUnion('kind', [
+  z.object({ kind: z.literal('deleted') }),
+  z.object({ kind: z.literal('not deleted'), why: z.string() }),
+  stranger,
+  fault,
+])
+
 const knownVerdict = z.discriminatedUnion('kind', [
   z.object({ kind: z.literal('stored'), seq: sequence }),
   z.object({ kind: z.literal('already stored'), seq: sequence }),

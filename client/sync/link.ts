@@ -1,6 +1,6 @@
 import type { Hello } from '#shared/messages/hello.ts'
 
-export const questions = ['follow', 'pull', 'exchange', 'push', 'words', 'askers', 'admit', 'offers'] as const
+export const questions = ['follow', 'pull', 'exchange', 'push', 'words', 'askers', 'admit', 'offers', 'delete'] as const
 export type Question = (typeof questions)[number]
 
 /** What a link reports; all of it as it came, unread. */

@@ -11,6 +11,7 @@ export const footWords = {
   ),
   'foot-to-send': own('{n} to send'),
   'foot-server': own('on the server'),
+  'foot-deleted': own('deleted from the server'),
   'foot-not-on-server': own('{n} not on the server'),
   'foot-card': own('a card taken home, to be read'),
   'foot-away': own('not connected to the server'),

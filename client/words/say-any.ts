@@ -1,5 +1,6 @@
 import { boardWords } from './board-words.ts'
 import { cardWords } from './card-words.ts'
+import { deleteWords } from './delete-words.ts'
 import { gameWords } from './game-words.ts'
 import { groupWords } from './group-words.ts'
 import { handOverWords } from './hand-over-words.ts'
@@ -22,6 +23,7 @@ export const catalogue = {
   ...holeCatalogue,
   ...boardWords,
   ...cardWords,
+  ...deleteWords,
   ...gameWords,
   ...groupWords,
   ...homeWords,

@@ -72,7 +72,7 @@ export function createApi({ room, dispatch, counted, asking, addressOf, outsideU
     json,
     answer('exchange', request => request.body),
   )
-  for (const event of ['words', 'admit'] as const) {
+  for (const event of ['words', 'admit', 'delete'] as const) {
     router.post(
       `/logs/:log/${event}`,
       json,

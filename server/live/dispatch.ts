@@ -1,6 +1,7 @@
 import type * as z from 'zod/mini'
 import { type Admit, admitSchema } from '#shared/messages/admit.ts'
 import { askersSchema } from '#shared/messages/askers.ts'
+import { deleteSchema } from '#shared/messages/delete.ts'
 import { type Exchange, exchangeSchema } from '#shared/messages/exchange.ts'
 import type { WireFault } from '#shared/messages/fault.ts'
 import { type Follow, followSchema } from '#shared/messages/follow.ts'
@@ -26,6 +27,7 @@ export const upSchemas = {
   askers: askersSchema,
   admit: admitSchema,
   offers: offersSchema,
+  delete: deleteSchema,
 } as const
 export type UpEvent = keyof typeof upSchemas
 
@@ -97,6 +99,8 @@ function ask({ room, welcome }: Rooms, caller: Caller, event: UpEvent, message: 
       return welcome.admit(shown, message as Admit)
     case 'offers':
       return room.offers(shown)
+    case 'delete':
+      return room.delete(shown)
   }
 }
 

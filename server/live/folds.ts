@@ -19,6 +19,7 @@ interface Fold {
 /** The fold of each log, kept and carried on; the same state gives the same answer object. */
 export interface Folds {
   snapshot(log: LogId, era: string, upTo: number): Promise<SnapshotAnswer>
+  forget(log: LogId): void
 }
 
 export function createFolds(store: Store): Folds {
@@ -54,6 +55,7 @@ export function createFolds(store: Store): Folds {
       fold.answer ??= answerOf(fold)
       return fold.answer
     },
+    forget: log => void kept.delete(log),
   }
 }
 

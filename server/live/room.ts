@@ -1,4 +1,5 @@
 import type { LogId } from '#core/values/ids.ts'
+import type { Deleted } from '#shared/messages/delete.ts'
 import type { Exchange, Exchanged } from '#shared/messages/exchange.ts'
 import type { Feed } from '#shared/messages/feed.ts'
 import type { Follow, Followed } from '#shared/messages/follow.ts'
@@ -38,14 +39,17 @@ export interface Room {
   /** Tells those whom it concerns that somebody asks to be let in, or no longer does. */
   asked(log: LogId, concerns: (actor: Actor) => boolean): void
   leave(link: Link): void
-  /** Deletes a log for good; its links are cut. */
-  bury(log: LogId): Promise<void>
+  /** Deletes a log for good, by its desk; a tombstone stays, and its links are cut. */
+  delete(shown: Shown): Promise<Deleted>
+  /** Deletes every log in which nothing has been stored since then, milliseconds since 1970; gives back which. */
+  deleteIdle(before: number): Promise<readonly LogId[]>
   /** Cuts every link and says why. */
   close(why: Parting['why']): void
 }
 
 const actorOf = (weight: Weight): Actor | null => (weight.kind === 'member' ? weight.actor : null)
 const isDesk = (weight: Weight): boolean => actorOf(weight)?.role === 'desk'
+const mayDelete = (weight: Weight): boolean => isDesk(weight) || actorOf(weight)?.role === 'owner'
 
 type Known = { readonly weight: Exclude<Weight, { kind: 'stranger' }>; readonly head: LogHead }
 type Stranger = Extract<Weight, { kind: 'stranger' }>
@@ -85,6 +89,12 @@ export function createRoom({ store, clock, tellMany = tellEach, failed = () => {
   const leave = (link: Link): void => {
     halls.find(link.shown.log)?.leave(link)
     halls.tidy(link.shown.log)
+  }
+
+  /** After the answer to whoever deleted it. */
+  const buried = (log: LogId): void => {
+    folds.forget(log)
+    clock.soon(() => void recheck(log).catch(failed))
   }
 
   /** The feed of all is read no further than it was told, so that the next batch joins on. */
@@ -169,9 +179,18 @@ export function createRoom({ store, clock, tellMany = tellEach, failed = () => {
     weigh: weightOf,
     asked: (log, concerns) => halls.find(log)?.asked(concerns),
     leave,
-    async bury(log) {
-      await store.bury(log, clock.now())
-      await recheck(log)
+    async delete(shown) {
+      const found = await look(shown)
+      if (!('head' in found)) return found
+      if (!mayDelete(found.weight)) return { kind: 'not deleted', why: 'not yours' }
+      await store.bury(shown.log, clock.now())
+      buried(shown.log)
+      return { kind: 'deleted' }
+    },
+    async deleteIdle(before) {
+      const logs = await store.buryIdle(before, clock.now())
+      for (const log of logs) buried(log)
+      return logs
     },
     close(why) {
       for (const hall of halls.all()) {

@@ -6,7 +6,7 @@ import type { Database } from './driver.ts'
 import { type Granted, groupOfFeed, type LogHead, type Offer, type Store, type StoreTrouble } from './store.ts'
 import { troubleOf } from './trouble.ts'
 
-type Reads = Omit<Store, 'append' | 'offer' | 'dropOffer' | 'bury' | 'trouble' | 'close'> & {
+type Reads = Omit<Store, 'append' | 'offer' | 'dropOffer' | 'bury' | 'buryIdle' | 'trouble' | 'close'> & {
   trouble(): StoreTrouble | null
 }
 

@@ -46,6 +46,8 @@ async function openDatabase(path: string, now: number): Promise<Database> {
     database.exec('PRAGMA busy_timeout = 250; PRAGMA journal_mode = WAL; PRAGMA synchronous = FULL;')
     // A log that has stopped growing is written faster, the file system having nothing new to note: 4 MB until then.
     database.exec('PRAGMA journal_size_limit = 67108864; PRAGMA wal_autocheckpoint = 1000')
+    // What is deleted is written over, not left in free pages.
+    database.exec('PRAGMA secure_delete = ON')
     const damage = damageOf(database)
     if (damage !== null) throw damaged(path, damage)
     migrate(database, now)
@@ -71,6 +73,15 @@ function assertDurable(database: Database): void {
   const { journal_mode: journal } = database.prepare('PRAGMA journal_mode').get() as { journal_mode: string }
   if (synchronous !== 2 || journal !== 'wal') {
     throw new StartFault(`The database does not write durably (journal ${journal}, synchronous ${synchronous}).`)
+  }
+}
+
+/** So that what was deleted is not left in SQLite's own log. While a backup reads, a later checkpoint does it. */
+function clearLog(database: Database): void {
+  try {
+    database.exec('PRAGMA wal_checkpoint(TRUNCATE)')
+  } catch {
+    // It is deleted all the same.
   }
 }
 
@@ -117,6 +128,17 @@ export function createSqliteStore(database: Database, release: () => void, parts
     async bury(log, at) {
       transact(() => writes.bury(log, at))
       memory.forget(log)
+      clearLog(database)
+    },
+    async buryIdle(before, at) {
+      const logs = transact(() => {
+        const idle = writes.idleSince(before)
+        for (const log of idle) writes.bury(log, at)
+        return idle
+      })
+      for (const log of logs) memory.forget(log)
+      if (logs.length > 0) clearLog(database)
+      return logs
     },
     trouble: async () => lastTrouble ?? reads.trouble(),
     async close() {

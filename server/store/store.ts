@@ -119,6 +119,8 @@ export interface Store {
   dropOffer(log: LogId, device: DeviceId, n: number): Promise<void>
   /** Deletes a log for good and leaves a tombstone. */
   bury(log: LogId, at: number): Promise<void>
+  /** Buries every log whose last op was stored before then, milliseconds since 1970; gives back which. */
+  buryIdle(before: number, at: number): Promise<readonly LogId[]>
   /** Null when the last append went well and the store can be read. */
   trouble(): Promise<StoreTrouble | null>
   /** Stores what waits, and ends. Safe to call twice. */

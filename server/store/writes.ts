@@ -2,6 +2,9 @@ import type { DeviceId, LogId } from '#core/values/ids.ts'
 import type { Database } from './driver.ts'
 import type { Claim, Entry, Offer, Outcome } from './store.ts'
 
+/** Logs deleted in one transaction; the next round takes the rest. */
+const mostIdle = 50
+
 interface GrantRow {
   readonly hash: string
   readonly role: string
@@ -22,6 +25,7 @@ export interface Writes {
   offer(log: LogId, offer: Offer, mostByCarrier: number): boolean
   dropOffer(log: LogId, device: DeviceId, n: number): void
   bury(log: LogId, at: number): void
+  idleSince(before: number): readonly LogId[]
 }
 
 /** What changes the database; the caller opens and ends the transaction. */
@@ -48,6 +52,12 @@ export function createWrites(database: Database, newEra: () => string): Writes {
         database.prepare(`DELETE FROM ${table} WHERE log = ?`).run(log)
       }
       database.prepare('INSERT OR IGNORE INTO tombstones (log, at) VALUES (?, ?)').run(log, at)
+    },
+    idleSince(before) {
+      const rows = database
+        .prepare('SELECT log FROM logs JOIN ops USING (log, seq) WHERE ops.at < ? LIMIT ?')
+        .all(before, mostIdle)
+      return (rows as { log: LogId }[]).map(({ log }) => log)
     },
   }
 }

@@ -7,6 +7,7 @@ import { factSchemas } from '#shared/facts.ts'
 import * as admit from '#shared/messages/admit.ts'
 import * as ask from '#shared/messages/ask.ts'
 import * as askers from '#shared/messages/askers.ts'
+import * as deleting from '#shared/messages/delete.ts'
 import * as exchange from '#shared/messages/exchange.ts'
 import * as fault from '#shared/messages/fault.ts'
 import * as feed from '#shared/messages/feed.ts'
@@ -37,6 +38,7 @@ const wire: Readonly<Record<string, Readonly<Record<string, z.core.$ZodType>>>> 
   admit: schemasIn(admit),
   ask: schemasIn(ask),
   askers: schemasIn(askers),
+  delete: schemasIn(deleting),
   exchange: schemasIn(exchange),
   fault: schemasIn(fault),
   feed: schemasIn(feed),

@@ -8,9 +8,11 @@ import { useOuting } from '../../state/use-outing.ts'
 import { say } from '../../words/say-any.ts'
 import { PageNotice } from '../home/PageNotice.tsx'
 import { OutingPage } from '../outing/OutingPage.tsx'
+import { DeleteOuting } from './DeleteOuting.tsx'
 import { HandOver } from './HandOver.tsx'
 import { InviteLink } from './InviteLink.tsx'
 import { Phones } from './Phones.tsx'
+import { RemoveOuting } from './RemoveOuting.tsx'
 import { TakenOut, useIsOut } from './TakenOut.tsx'
 import { ThisPhoneIs } from './ThisPhoneIs.tsx'
 import { ThreeWords } from './ThreeWords.tsx'
@@ -32,8 +34,9 @@ export function ShareScreen() {
   const own = useOuting(store => store.me?.group ?? null)
   const isOut = useIsOut()
   const [chosen, setChosen] = useState('')
-  if (!outing) return null
-  const offers = offersOf(outing, role, own)
+  const isDeleted = useOuting(store => store.foot.stranger === 'deleted')
+  if (!outing || !log) return null
+  const offers = isDeleted ? [] : offersOf(outing, role, own)
   const offer = offers.find(({ id }) => id === chosen) ?? offers[0]
   return (
     <OutingPage tab="share">
@@ -51,7 +54,7 @@ export function ShareScreen() {
           <InviteLink key={offer.id} role={offer.role} group={offer.group} />
         </>
       ) : (
-        !isOut && <p>{say(isCardLog(log) ? 'card-home-read' : 'share-viewing')}</p>
+        !isOut && <p>{say(isCardLog(log) ? 'card-home-read' : isDeleted ? 'stranger-deleted' : 'share-viewing')}</p>
       )}
       {!isCardLog(log) && <HandOver />}
       <Phones />
@@ -60,7 +63,9 @@ export function ShareScreen() {
         <ThisPhoneIs />
         <PageNotice />
         <LookButton />
+        <RemoveOuting log={log} outing={outing} />
       </section>
+      <DeleteOuting outing={outing} />
     </OutingPage>
   )
 }

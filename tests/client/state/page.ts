@@ -32,6 +32,7 @@ async function loadActions() {
   return {
     ...(await import('#client/state/actions.ts')),
     ...(await import('#client/state/asking-in.ts')),
+    ...(await import('#client/state/deleting.ts')),
     ...(await import('#client/state/files.ts')),
     ...(await import('#client/state/handing-over.ts')),
     ...(await import('#client/state/inviting.ts')),

@@ -17,6 +17,7 @@ export const messageExamples: Readonly<Record<UpEvent, Json>> = {
   askers: {},
   admit: { asker: 'rowan', invite: { id: 'd', secret: 's'.repeat(22) } },
   offers: {},
+  delete: {},
 }
 
 /** The same of what a phone says that is in nowhere. */

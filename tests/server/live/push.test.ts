@@ -258,10 +258,46 @@ describe('a voided invite', () => {
 })
 
 describe('a deleted log', () => {
+  it('is deleted by nobody but its desk', async () => {
+    const { room, birch, cedar, alder } = await openRound()
+    const rowan = makePhone('rowan', viewerInvite)
+    const notYours = { kind: 'not deleted', why: 'not yours' }
+    for (const { shown } of [birch, cedar, rowan]) expect(await room.delete(shown)).toEqual(notYours)
+    expect(await room.delete(makePhone('larch').shown)).toEqual({ kind: 'stranger', why: 'key unknown' })
+    expect(await room.pull(alder.shown, { feed: 'all', after: 0 })).toMatchObject({ kind: 'pulled' })
+  })
+
+  it('stays deleted for whoever comes later, whatever they bring', async () => {
+    const { room, push, alder, birch, cedar, start } = await openRound()
+    await room.snapshot(alder.shown)
+    await room.delete(alder.shown)
+    const deleted = { kind: 'stranger', why: 'deleted' }
+    for (const { shown } of [alder, birch, cedar]) {
+      expect(await room.pull(shown, { feed: 'all', after: 0 })).toEqual(deleted)
+      expect(await room.snapshot(shown)).toEqual(deleted)
+      expect(await room.delete(shown)).toEqual(deleted)
+    }
+    expect(await push(alder, start)).toEqual([refused('deleted', 'log')])
+  })
+
+  it('is deleted by the server when nothing came for so long, and its links are cut', async () => {
+    const { room, alder, follow, clock, push } = await openRound()
+    const link = await follow(alder, 'all')
+    await clock.pass(10_000)
+    expect(await room.deleteIdle(clock.now() - 10_000)).toEqual([])
+    await push(alder, alder.op([fact('title', 'Quillmoor')]))
+    await clock.pass(10_000)
+    expect(await room.deleteIdle(clock.now() - 10_000)).toEqual([])
+    await clock.pass(1)
+    expect(await room.deleteIdle(clock.now() - 10_000)).toEqual([alder.hello.log])
+    await clock.pass()
+    expect(link.partings).toEqual(['deleted'])
+  })
+
   it('cuts its links and refuses what comes', async () => {
     const { push, alder, follow, clock, room } = await openRound()
     const link = await follow(alder, 'all')
-    await room.bury(alder.hello.log)
+    expect(await room.delete(alder.shown)).toEqual({ kind: 'deleted' })
     await clock.pass()
     expect(link.partings).toEqual(['deleted'])
     expect(await push(alder, alder.op([fact('title', 'Quillmoor')]))).toEqual([refused('deleted', 'log')])

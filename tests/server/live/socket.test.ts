@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest'
 import { defaultLimits } from '#server/live/limiter.ts'
-import { connect, openLine, startApp, until } from '#tests/server/support/app.ts'
+import { connect, headersOf, openLine, startApp, until } from '#tests/server/support/app.ts'
 import { fact, inviteFact, makeInvite, makePhone, score } from '#tests/server/support/phone.ts'
 
 const invite = makeInvite('d', 'desk')
@@ -18,6 +18,25 @@ async function startRound() {
 const tellsOf = (heard: readonly { event: string; message: unknown }[]) =>
   heard.filter(({ event }) => event === 'tell').map(({ message }) => message as { before: number; upTo: number })
 
+describe('deleting over a socket and by HTTP', () => {
+  it('answers the desk before its link ends, and tells the others why', async () => {
+    const app = await startApp()
+    const alder = makePhone('alder')
+    const birch = makePhone('birch', invite)
+    const desk = await connect(app.url, alder)
+    await desk.ask('push', { ops: [alder.op([alder.keyFact('desk'), inviteFact(invite)])] })
+    const other = await connect(app.url, birch)
+    for (const line of [desk, other]) await line.ask('follow', { era: null, feeds: [{ feed: 'all', after: 0 }] })
+    expect(await desk.ask('delete', {})).toEqual({ kind: 'deleted' })
+    const parting = { event: 'parting', message: { why: 'deleted' } }
+    await until('both are told', () => [desk, other].every(({ heard }) => heard.at(-1)?.event === 'parting'))
+    expect([desk, other].map(({ heard }) => heard.at(-1))).toEqual([parting, parting])
+    const headers = { ...headersOf(birch), 'content-type': 'application/json' }
+    const again = await fetch(`${app.url}/api/logs/quillmoor/delete`, { method: 'POST', headers, body: '{}' })
+    expect(await again.json()).toEqual({ kind: 'stranger', why: 'deleted' })
+  })
+})
+
 describe('a socket', () => {
   it('hears of another phone’s op, and of its own', async () => {
     const { app, alder, line, era } = await startRound()
@@ -32,7 +51,7 @@ describe('a socket', () => {
 
   it('is answered by a fault for a message that does not exist, and nothing for one that asks no answer', async () => {
     const { alder, line, app } = await startRound()
-    expect(await line.ask('delete', {})).toEqual({ kind: 'fault', code: 'wrong shape', path: 'event' })
+    expect(await line.ask('erase', {})).toEqual({ kind: 'fault', code: 'wrong shape', path: 'event' })
     line.socket.emit('push', { ops: [alder.op([fact('title', 'Quillmoor')])] })
     line.socket.emit('push')
     line.socket.emit('follow', null, 1, 'x')

@@ -241,6 +241,20 @@ export function storeContract(name: string, open: () => Promise<StoreSetup>): vo
       expect(await again.append(first)).toEqual({ kind: 'refused', code: 'deleted', path: 'log' })
     })
 
+    it('buries what has been idle since a time, and that alone', async () => {
+      const { store } = await open()
+      await store.append({ ...first, at: 10 })
+      await store.append(makeEntry(2, { at: 30 }))
+      await store.append({ ...first, log: logB, at: 20 })
+      expect(await store.buryIdle(20, 40)).toEqual([])
+      expect(await store.buryIdle(25, 40)).toEqual([logB])
+      expect([await store.headOf(logA), await store.headOf(logB)]).toEqual([
+        expect.objectContaining({ seq: 2 }),
+        'deleted',
+      ])
+      expect(await store.buryIdle(25, 40)).toEqual([])
+    })
+
     it('has no trouble when it is well', async () => {
       const { store } = await open()
       expect(await store.trouble()).toBeNull()

@@ -1,11 +1,11 @@
-import { writeFileSync } from 'node:fs'
+import { readdirSync, readFileSync, writeFileSync } from 'node:fs'
 import { join } from 'node:path'
 import { describe, expect, it, onTestFinished, vi } from 'vitest'
 import { StartFault } from '#server/start-fault.ts'
 import { loadDriver } from '#server/store/driver.ts'
 import { openSqliteStore, type SqliteOptions } from '#server/store/sqlite.ts'
 import type { Store } from '#server/store/store.ts'
-import { logA, makeEntry } from '#tests/server/support/entry.ts'
+import { logA, logB, makeEntry } from '#tests/server/support/entry.ts'
 import { makeFolder } from '#tests/server/support/folder.ts'
 import { type StoreSetup, storeContract } from './contract.ts'
 
@@ -72,6 +72,24 @@ describe('sqlite: the data folder', () => {
     await expect(openIn(folder)).rejects.toThrow(
       /^The database .* is damaged \(file is not a database\)\. Nothing was changed\. /,
     )
+  })
+})
+
+describe('sqlite: deleting', () => {
+  it('leaves nothing of a log in any file of the folder', async () => {
+    const folder = makeFolder()
+    const store = await openIn(folder)
+    const texts = Array.from({ length: 300 }, (_, index) => `Hornbeam ${index} `.repeat(20))
+    for (const [index, text] of texts.entries()) {
+      await store.append(makeEntry(index + 1, { creates: index === 0, text }))
+      await store.append(makeEntry(index + 1, { log: logB, creates: index === 0, text: 'Larch' }))
+    }
+    const filesWith = (name: string) =>
+      readdirSync(folder).filter(file => readFileSync(join(folder, file), 'latin1').includes(name))
+    expect(filesWith('Hornbeam')).not.toEqual([])
+    await store.bury(logA, 1)
+    expect(filesWith('Hornbeam')).toEqual([])
+    expect(filesWith('Larch')).not.toEqual([])
   })
 })
 
