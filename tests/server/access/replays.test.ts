@@ -86,7 +86,7 @@ describe('an op that comes again', () => {
   it('after the log was deleted brings nothing back', async () => {
     const { push, room, store, members, scored, titled, content } = await openScored()
     const { desk, scorer } = members
-    await room.bury(desk.hello.log)
+    await room.delete(desk.shown)
     const before = content()
     const start = desk.op([desk.keyFact('desk'), inviteFact(invites.desk)])
     const gone = refused('deleted', 'log')
