@@ -1,4 +1,5 @@
 import { useId } from 'react'
+import { Label } from './Label.tsx'
 import type { Option } from './Select.tsx'
 
 interface Props {
@@ -14,7 +15,9 @@ export function Choice({ label, value, options, onValue, hasLabel = true }: Prop
   const name = useId()
   return (
     <fieldset className="field">
-      <legend className={hasLabel ? undefined : 'hidden'}>{label}</legend>
+      <legend className={hasLabel ? undefined : 'hidden'}>
+        <Label text={label} />
+      </legend>
       <div className="choices">
         {options.map(option => (
           <label key={option.value} className="button">

@@ -1,4 +1,5 @@
 import { type ComponentProps, useId } from 'react'
+import { Label } from './Label.tsx'
 
 interface Props extends Omit<ComponentProps<'input'>, 'onChange' | 'id'> {
   readonly label: string
@@ -17,7 +18,7 @@ export function Field({ label, value, onValue, hint, fault, hasLabel = true, ...
   return (
     <div className="field">
       <label htmlFor={id} className={hasLabel ? undefined : 'hidden'}>
-        {label}
+        <Label text={label} />
       </label>
       <input
         autoComplete="off"

@@ -1,4 +1,5 @@
 import { useId } from 'react'
+import { Label } from './Label.tsx'
 
 export interface Option {
   readonly value: string
@@ -19,7 +20,9 @@ export function Select({ label, value, options, onValue, fault }: Props) {
   const faultId = fault ? `${id}-fault` : undefined
   return (
     <div className="field">
-      <label htmlFor={id}>{label}</label>
+      <label htmlFor={id}>
+        <Label text={label} />
+      </label>
       <select
         id={id}
         value={value}

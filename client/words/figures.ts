@@ -55,7 +55,7 @@ export function formatHoles(holes: readonly number[]): string {
 
 /** A phone's clock as a time of day. */
 export const formatTime = (at: number): string =>
-  new Intl.DateTimeFormat(undefined, { hour: '2-digit', minute: '2-digit' }).format(at)
+  new Intl.DateTimeFormat(undefined, { hour: 'numeric', minute: '2-digit' }).format(at)
 
 const dayForm = new Intl.DateTimeFormat('en-GB', { day: 'numeric', month: 'long', year: 'numeric', timeZone: 'UTC' })
 

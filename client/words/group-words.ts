@@ -26,6 +26,7 @@ export const groupWords = {
   ),
   'groups-throw-late': own('A score is written: the groups stay as they are. New players can still come.'),
   'groups-fault': own('Line {n}, {name}: {fault}'),
+  'groups-from': own('from hole {hole}'),
   'move-title': own('Move a player'),
   'move-who': own('Who goes on with another group'),
   'move-nobody': own('nobody'),

@@ -65,6 +65,7 @@ export const outingWords = {
   'share-desk': own('to run the desk'),
   'share-scorer': own('to score for {group}'),
   'share-viewer': own('to watch only'),
+  'share-link-title': own('By link or QR code'),
   'share-link': own('Invite link'),
   'share-copy': own('Copy the link'),
   'share-copied': own('Copied.'),

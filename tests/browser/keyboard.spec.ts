@@ -134,7 +134,7 @@ test('the main screens are heard as what they are', async ({ browser }) => {
       - group "Who holds this phone":
         - radio "Alder" [checked]
       - region "Alder":
-        - heading "Alder" [level=3]
+        - heading /Alder. not certified/ [level=3]
         - button "Certify as Alder"
     - region "Result":
       - textbox "The result as text"
@@ -178,7 +178,9 @@ test('the main screens are heard as what they are', async ({ browser }) => {
     - heading "Share" [level=1]
     - group "Invite":
       - radio "to score" [checked]
-    - textbox "Invite link"
+    - region "By link or QR code":
+      - heading "By link or QR code" [level=2]
+      - textbox "Invite link"
   `)
   noComplaints([phone])
   await server.stop()

@@ -112,7 +112,7 @@ test('a roll-up of eleven: balls thrown, two groups score alone on phones of the
   await page.getByLabel('Where they play').selectOption({ label: `with Group ${own + 1}` })
   await page.getByRole('textbox', { name: 'One player a line' }).fill('Alder 3')
   await page.getByRole('button', { name: 'Add one player' }).click()
-  await expect(page.getByText(/^Line 1, Alder: .*the same name stands twice/)).toBeVisible()
+  await expect(page.getByText(/^Line 1, Alder: name stands twice/)).toBeVisible()
   await page.getByRole('textbox', { name: 'One player a line' }).fill('Yew 24')
   await page.getByRole('button', { name: 'Add one player' }).click()
   await expect(page.getByRole('region', { name: `Group ${own + 1}` }).getByText('Yew')).toBeVisible()

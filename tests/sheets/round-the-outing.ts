@@ -53,7 +53,7 @@ export const manyGroups: Story = async stage => {
   await stage.show(page, 'Groups and players')
   await page.getByRole('textbox', { name: 'One player a line' }).fill('Alder 3\nYew 24')
   await page.getByRole('button', { name: 'Add 2 players' }).click()
-  await expect(page.getByText(/the same name stands twice/)).toBeVisible()
+  await expect(page.getByText(/name stands twice/)).toBeVisible()
   await stage.show(page, 'Groups, a name twice')
   await goTo(page, 'share')
   await stage.show(page, 'Share, three groups')

@@ -31,8 +31,8 @@ function Match({ outing, line }: { readonly outing: Outing; readonly line: Match
       <p className="match-side">
         <b>{sideName(outing, line.sides[1])}</b> {isSecondUp ? stand : <span className="quiet">{rest}</span>}
       </p>
-      <MatchHoles outing={outing} line={line} />
       {two.length > 0 && <p>{say('board-two-scores', { hole: formatList(two) })}</p>}
+      <MatchHoles outing={outing} line={line} />
     </div>
   )
 }

@@ -33,25 +33,27 @@ export function CardScreen() {
         <p className="quiet">{headWords(outing)}</p>
       </div>
       {group && <CardTable log={log} outing={outing} results={results} group={group} />}
-      {group && <OpenHoles log={log} outing={outing} group={group} />}
-      <LateScores outing={outing} />
-      {group && <Certify log={log} outing={outing} group={group} />}
-      {group && <SendResult outing={outing} results={results} group={group} />}
-      {group && <CardHome outing={outing} group={group} />}
-      {group && <CloseCards outing={outing} group={group} />}
-      {group && <CardChanges log={log} outing={outing} group={group} />}
-      {!isCardLog(log) && (
-        <>
-          <Link className="button" href={mendPath(log)}>
-            {say('mend-open')}
-          </Link>
-          <Link className="button" href={rulingsPath(log)}>
-            {say('rulings-open')}
-          </Link>
-        </>
-      )}
-      <Files />
-      <History />
+      <div className="beside">
+        {group && <OpenHoles log={log} outing={outing} group={group} />}
+        <LateScores outing={outing} />
+        {group && <Certify log={log} outing={outing} group={group} />}
+        {group && <SendResult outing={outing} results={results} group={group} />}
+        {group && <CardHome outing={outing} group={group} />}
+        {group && <CloseCards outing={outing} group={group} />}
+        {group && <CardChanges log={log} outing={outing} group={group} />}
+        {!isCardLog(log) && (
+          <>
+            <Link className="button" href={mendPath(log)}>
+              {say('mend-open')}
+            </Link>
+            <Link className="button" href={rulingsPath(log)}>
+              {say('rulings-open')}
+            </Link>
+          </>
+        )}
+        <Files />
+        <History />
+      </div>
     </OutingPage>
   )
 }

@@ -29,13 +29,10 @@ export function CertifyBall({ outing, ball, holder }: Props) {
   const { isComplete, isCertified } = certification
   return (
     <section className="group-box" aria-label={found.name}>
-      <h3>{found.name}</h3>
-      <ul>
-        <li>{say('certify-by-player', { player: found.name, state: certifierWords(certification.player) })}</li>
-        {hasMarker && (
-          <li>{say('certify-by-marker', { marker: markerName, state: certifierWords(certification.marker) })}</li>
-        )}
-      </ul>
+      <h3>{say('certify-by-player', { player: found.name, state: certifierWords(certification.player) })}</h3>
+      {hasMarker && (
+        <p>{say('certify-by-marker', { marker: markerName, state: certifierWords(certification.marker) })}</p>
+      )}
       {isCertified && <p>{say('certify-whole')}</p>}
       {lines.length > 0 && <DifferenceList player={found.name} ball={ball} lines={lines} canChoose={holder !== null} />}
       {holder === ball && (

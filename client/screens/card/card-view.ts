@@ -46,5 +46,6 @@ function lineOf(key: 'card-missing' | 'card-two', player: string, found: readonl
   return at === undefined ? [] : [{ text: say(key, { player, holes: holesWords(found.map(({ hole }) => hole)) }), at }]
 }
 
-const holesWords = (holes: readonly number[]): string =>
+/** "hole 8", "holes 8 to 18" */
+export const holesWords = (holes: readonly number[]): string =>
   holes.length === 1 ? say('card-hole', { hole: formatHoles(holes) }) : say('card-holes', { holes: formatHoles(holes) })

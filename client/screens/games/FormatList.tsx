@@ -21,7 +21,12 @@ export function FormatList({ balls, ballPlayers, isOn, isLeftOut = () => false, 
     <div>
       {fitting.map(({ family, formats }) => (
         <details key={family} className="family">
-          <summary>{say('family-n', { family: say(`family-${family}`), n: formats.length })}</summary>
+          <summary>
+            {say(formats.length === 1 ? 'family-one' : 'family-n', {
+              family: say(`family-${family}`),
+              n: formats.length,
+            })}
+          </summary>
           {formats.map(format => (
             <Tick key={format} label={say(format)} isOn={isOn(format)} onChange={on => onTick(format, on)} />
           ))}

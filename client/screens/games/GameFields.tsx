@@ -4,6 +4,7 @@ import type { GameMethods as GameMethodValues } from '#core/formats/game-methods
 import { formatTable } from '#core/formats/table.ts'
 import { Choice } from '../../parts/Choice.tsx'
 import { Field } from '../../parts/Field.tsx'
+import { Heading } from '../../parts/Label.tsx'
 import { Select } from '../../parts/Select.tsx'
 import { say, type WordKey } from '../../words/say-any.ts'
 import { GameMethods } from './GameMethods.tsx'
@@ -42,7 +43,7 @@ export function GameFields(props: GameFieldsProps) {
   const { allowance, settings } = formatTable[format]
   const name = say(format)
   return (
-    <>
+    <Heading value={name}>
       <SidesField {...props} />
       {settings.includes('handicapShares') && <SharesField {...props} />}
       {settings.includes('allowancePercent') && needsHandicaps(formatTable[format], game.methods) && (
@@ -60,7 +61,7 @@ export function GameFields(props: GameFieldsProps) {
       )}
       <p className="quiet">{say(strokesWord(format, game.methods))}</p>
       <GameMethods {...props} />
-    </>
+    </Heading>
   )
 }
 

@@ -90,6 +90,9 @@ function faultsOfComers(outing: Outing, comers: readonly Omit<PlayerDraft, 'id'>
     // Of two with one name the second is the one to be changed.
     const sofar = { ...all, players: all.players.slice(0, draft.players.length + place + 1) }
     const [first] = faultsOfMending(sofar, player)
-    return first ? [say('groups-fault', { n: place + 1, name: player.name, fault: first.text })] : []
+    // The line has a number of its own.
+    const whose = `${say('start-player-n', { n: draft.players.length + place + 1 })} `
+    const fault = first?.text.startsWith(whose) ? first.text.slice(whose.length) : first?.text
+    return fault ? [say('groups-fault', { n: place + 1, name: player.name, fault })] : []
   })
 }

@@ -51,7 +51,7 @@ export function GroupList({ outing }: { readonly outing: Outing }) {
   )
 }
 
-const startWords = ({ round }: Group): string => say('hole-n', { hole: round[0]?.hole ?? 1 })
+const startWords = ({ round }: Group): string => say('groups-from', { hole: round[0]?.hole ?? 1 })
 
 function figuresOf({ balls, players }: Outing, ball: Group['balls'][number]): string {
   const figures = (balls.get(ball)?.players ?? []).map(id => figureOf(players.get(id)?.handicap ?? null).figure)

@@ -38,9 +38,7 @@ export function MoreKeys({ player, chosen, candidates, onScore, onBack }: Props)
             {typeof score === 'number' ? <b>{score}</b> : formatScore(score)}
           </button>
         ))}
-        {chosen === null ? (
-          <span />
-        ) : (
+        {chosen !== null && (
           <button
             type="button"
             className="key word last"

@@ -1,6 +1,7 @@
 import { useEffect, useState } from 'react'
 import { Link } from 'wouter'
 import { listOutings, type OutingSummary } from '../../state/actions.ts'
+import { formatDay } from '../../words/figures.ts'
 import { say } from '../../words/say-any.ts'
 import { tabPath } from '../paths.ts'
 
@@ -33,7 +34,7 @@ function OutingLine({ outing }: { readonly outing: OutingSummary }) {
   const name = title ?? courseName ?? say('home-untitled')
   const rest = [
     courseName === name ? null : courseName,
-    day,
+    day === null ? null : formatDay(day),
     waiting > 0 ? say('home-n-to-send', { n: waiting }) : null,
   ]
   return (

@@ -5,6 +5,7 @@ import type { Result } from '#core/values/result.ts'
 import { fire } from '../../parts/fire.ts'
 import type { JoinFault } from '../../state/invite-meeting.ts'
 import { type InviteSight, lookAtInvite } from '../../state/joining.ts'
+import { formatDay } from '../../words/figures.ts'
 import { say, sayCode } from '../../words/say-any.ts'
 import { tabPath } from '../paths.ts'
 import { JoinForm } from './JoinForm.tsx'
@@ -39,7 +40,7 @@ export function InviteAhead({ link, onJoined }: Props) {
 
 function Ahead({ sight: { title, courseName, day } }: { readonly sight: InviteSight }) {
   const name = title ?? courseName ?? say('home-untitled')
-  const rest = [courseName === name ? null : courseName, day].filter(Boolean)
+  const rest = [courseName === name ? null : courseName, day === null ? null : formatDay(day)].filter(Boolean)
   return (
     <div>
       <h2>{name}</h2>

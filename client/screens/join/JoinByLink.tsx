@@ -20,12 +20,11 @@ export function JoinByLink() {
   return (
     <>
       <Field
-        label={say('home-link')}
+        label={say('join-paste')}
         value={link}
         onValue={setLink}
         inputMode="url"
         fault={isBad ? say('join-fault-not an invite') : undefined}
-        hint={say('join-paste')}
       />
       <button type="button" className="button" onClick={join}>
         {say('home-join-go')}

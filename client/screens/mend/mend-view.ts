@@ -35,10 +35,9 @@ export function draftToMend(outing: Outing): Draft {
 export function faultsOfMending(draft: Draft, player: PlayerDraft): readonly FieldFault[] {
   const place = draft.players.findIndex(({ id }) => id === player.id)
   const players = draft.players.map(each => (each.id === player.id ? player : each))
-  const twin = players.find(({ id, name }) => id !== player.id && name.trim() === player.name.trim())
-  const ordered = twin === undefined ? players : [twin, player]
+  const isTwin = players.some(({ id, name }) => id !== player.id && name.trim() === player.name.trim())
   const hadNone = draft.players[place]?.figure === ''
-  const found = faultsOfPlayer({ ...draft, players: ordered }, player, twin === undefined ? place : 1)
+  const found = faultsOfPlayer({ ...draft, players }, player, place, isTwin)
   return hadNone && player.figure === '' ? found.filter(({ field }) => field !== `${player.id}-figure`) : found
 }
 

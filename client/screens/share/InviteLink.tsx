@@ -34,7 +34,8 @@ export function InviteLink({ role, group }: Props) {
     setSaid(say(isCopied ? 'share-copied' : 'share-select'))
   }
   return (
-    <>
+    <section className="section" aria-label={say('share-link-title')}>
+      <h2>{say('share-link-title')}</h2>
       <label className="field">
         {say('share-link')}
         <input ref={field} readOnly value={link} onFocus={event => event.target.select()} />
@@ -48,6 +49,6 @@ export function InviteLink({ role, group }: Props) {
       <p role="status">{said}</p>
       <QrCode text={link} label={say('share-qr')} />
       <p className="quiet">{say('share-hint')}</p>
-    </>
+    </section>
   )
 }

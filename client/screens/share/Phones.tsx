@@ -36,9 +36,11 @@ function PhoneLine({ phone, isOwn }: { readonly phone: Phone; readonly isOwn: bo
   const group = useOuting(({ outing }) =>
     phone.group && outing && outing.groups.size > 1 ? (outing.groups.get(phone.group)?.name ?? null) : null,
   )
+  const isOneGroup = useOuting(({ outing }) => (outing?.groups.size ?? 0) < 2)
   const words = [
     isOwn ? say('you') : null,
-    say(`role-${phone.role}`),
+    // In an outing of one group everybody who scores is equal: nobody there calls it the desk.
+    say(phone.role === 'desk' && isOneGroup ? 'role-scorer' : `role-${phone.role}`),
     group,
     phone.isVoid ? say('phone-is-void') : null,
   ]

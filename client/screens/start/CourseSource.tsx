@@ -5,6 +5,7 @@ import { Select } from '../../parts/Select.tsx'
 import { useWork } from '../../parts/use-work.ts'
 import { listOutings, type OutingSummary } from '../../state/actions.ts'
 import { readOuting } from '../../state/kept-outings.ts'
+import { formatDay } from '../../words/figures.ts'
 import { say } from '../../words/say-any.ts'
 import { CodeReader } from '../home/CodeReader.tsx'
 import { useCodes } from '../home/use-codes.ts'
@@ -43,14 +44,21 @@ export function CourseSource({ draft, change }: DraftInHand) {
             { value: '', text: say('start-course-typed') },
             ...named.map(({ log, courseName, title, day }) => ({
               value: log,
-              text: [courseName, title === courseName ? null : title, day].filter(Boolean).join(' · '),
+              text: [courseName, title === courseName ? null : title, day === null ? null : formatDay(day)]
+                .filter(Boolean)
+                .join(' · '),
             })),
           ]}
           onValue={takeOuting}
         />
       )}
-      <p className="quiet">{say('start-course-file-hint')}</p>
-      <CodeReader codes={codes} label={say('start-course-file')} />
+      <details>
+        <summary>{say('start-course-of-friend')}</summary>
+        <div className="stack">
+          <p className="quiet">{say('start-course-file-hint')}</p>
+          <CodeReader codes={codes} label={say('start-course-file')} />
+        </div>
+      </details>
       {fault && (
         <p className="fault" role="alert">
           {fault}

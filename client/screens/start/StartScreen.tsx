@@ -47,12 +47,16 @@ export function StartScreen() {
           {say('home')}
         </Link>
         <h1>{say('start-title')}</h1>
-        <CourseSection {...section} />
-        <PlayersSection {...section} />
-        <GamesSection {...section} />
-        <RoundSection {...section} />
-        <StrokesSection draft={draft} />
-        <FaultList faults={faults} asked={asked} />
+        <div className="beside">
+          <CourseSection {...section} />
+          <PlayersSection {...section} />
+        </div>
+        <div className="beside">
+          <GamesSection {...section} />
+          <RoundSection {...section} />
+          <StrokesSection draft={draft} />
+          <FaultList faults={faults} asked={asked} />
+        </div>
       </main>
       <div className="bottom start-bar">
         <button type="button" className="button loud" disabled={isWorking} onClick={start}>

@@ -2,8 +2,8 @@ import { needsHandicaps } from '#core/formats/game-gaps.ts'
 import { formatTable } from '#core/formats/table.ts'
 import { parseIndexTenths, parseTenths } from '#core/outing/tenths.ts'
 import { limits } from '#shared/limits.ts'
-import { formatHoles } from '../../words/figures.ts'
 import { say } from '../../words/say-any.ts'
+import { holesWords } from '../card/card-view.ts'
 import { type FieldFault, faultOfNumber, faultsOfGame } from '../games/game-faults.ts'
 import { type Draft, holesInPlay, type PlayerDraft, type TeeDraft } from './draft.ts'
 import { ballsOfDraft, gamesChosen, namesOf } from './draft-balls.ts'
@@ -40,7 +40,7 @@ function faultsOfHoles(draft: Draft): FieldFault[] {
   const wrong = holesInPlay(draft).flatMap(({ index }, place) =>
     faultOfNumber('', '', index, 1, 18).length > 0 ? [place + 1] : [],
   )
-  const text = say('fault-holes', { holes: formatHoles(wrong) })
+  const text = say('fault-holes', { holes: holesWords(wrong) })
   return wrong.map(hole => ({ field: `hole-${hole}`, text }))
 }
 
@@ -57,7 +57,7 @@ function faultsOfLengths(draft: Draft, tee: TeeDraft, n: number): FieldFault[] {
   const texts = lengthTexts(tee, draft.length)
   if (texts.every(text => text === '')) return []
   const wrong = texts.flatMap((text, hole) => (faultOfNumber('', '', text, 1, 900).length > 0 ? [hole + 1] : []))
-  const text = say('fault-lengths', { n, holes: formatHoles(wrong) })
+  const text = say('fault-lengths', { n, holes: holesWords(wrong) })
   return wrong.length === 0 ? [] : [{ field: `${tee.id}-lengths`, text }]
 }
 
@@ -74,10 +74,18 @@ function faultsOfRatings(tee: TeeDraft, n: number): FieldFault[] {
   ]
 }
 
+/** Of two players with one name the second is the one to be changed. */
+const isSecond = ({ players }: Draft, player: PlayerDraft, place: number): boolean =>
+  players.findIndex(({ name }) => name.trim() === player.name.trim()) < place
+
 /** Name, figure and tee of one player. */
-export function faultsOfPlayer(draft: Draft, player: PlayerDraft, place: number): FieldFault[] {
+export function faultsOfPlayer(
+  draft: Draft,
+  player: PlayerDraft,
+  place: number,
+  isTwin = isSecond(draft, player, place),
+): FieldFault[] {
   const n = place + 1
-  const isTwin = draft.players.findIndex(({ name }) => name.trim() === player.name.trim()) < place
   const field = say('start-player-name', { n })
   const twin =
     isTwin && player.name.trim() !== '' ? [{ field: `${player.id}-name`, text: say('fault-twice', { field }) }] : []
