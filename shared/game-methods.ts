@@ -8,7 +8,7 @@ import {
   tieEnds,
   tieSchemes,
 } from '#core/formats/game-methods.ts'
-import { shortTeamMethods } from '#core/formats/short-team.ts'
+import { shortTeamMethods } from '#core/formats/ghost.ts'
 import { skinsLeftMethods, skinsMethods } from '#core/formats/skins.ts'
 import { courseHandicapMethods, halfIndexMethods } from '#core/handicap/course-handicap.ts'
 import { foursomesMatchMethods } from '#core/handicap/foursomes-match-strokes.ts'

@@ -25,13 +25,14 @@ import { MoreKeys } from '../screens/hole/MoreKeys.tsx'
 import { OutOfTheTrees } from '../screens/hole/own/OutOfTheTrees.tsx'
 import { Answer, ShotInHand } from '../screens/hole/own/ShotInHand.tsx'
 import { openGuard } from '../screens/hole/score-guard.ts'
+import { standingsOnHole } from '../screens/hole/standings.ts'
 import { Count } from '../screens/hole/Ticks.tsx'
 import { sample, samplePlan } from './sample.ts'
 
 const looks = ['day', 'night'] as const
 const at = { hole: 8, lap: 1 }
 const nothing = (): void => undefined
-const { outing, results } = sample()
+const { outing, levels, results } = sample()
 const plan = samplePlan()
 
 /** Every part with its states, by day and by night; of the development build alone, so its few words are no catalogue's. */
@@ -113,16 +114,16 @@ function Strips() {
 }
 
 function HoleParts() {
-  const match = results.games.get('match' as never)
-  const line = match?.kind === 'match' ? (match.matches[0] ?? null) : null
+  const group = must([...outing.groups.values()][0], 'the sample has a group')
+  const { head } = standingsOnHole(outing, levels, group, group.balls, at)
   return (
     <section>
-      <HoleHead outing={outing} at={at} match={line} matchTitle="Four-ball" player={null} />
+      <HoleHead outing={outing} at={at} match={head} player={null} />
       {[...outing.balls.keys()].map(ball => (
         <BallRow
           key={ball}
           outing={outing}
-          results={results}
+          levels={levels}
           ball={ball}
           at={at}
           isYou={ball === 'alder'}
@@ -135,7 +136,7 @@ function HoleParts() {
       ))}
       <BallRow
         outing={outing}
-        results={results}
+        levels={levels}
         ball={'alder' as BallId}
         at={at}
         isYou={true}

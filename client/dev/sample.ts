@@ -2,6 +2,7 @@ import { emptyLog, foldOps } from '#core/log/fold.ts'
 import type { Fact, Op } from '#core/log/op.ts'
 import { scoreFact } from '#core/outing/acts.ts'
 import { factsOfPlain } from '#core/outing/facts-of-plain.ts'
+import { type Levels, levelsOf } from '#core/outing/levels.ts'
 import type { Outing } from '#core/outing/outing.ts'
 import { outingOf } from '#core/outing/outing-of.ts'
 import type { PlainOuting } from '#core/outing/plain-file.ts'
@@ -65,6 +66,7 @@ const eighthOfRowan = (score: number): Fact => ({
 
 export interface Sample {
   readonly outing: Outing
+  readonly levels: Levels
   readonly results: Results
 }
 
@@ -75,7 +77,7 @@ export function sample(): Sample {
   )
   const state = foldOps(emptyLog, [start, op('one', [eighthOfRowan(5)]), op('other', [eighthOfRowan(6)])])
   const outing = outingOf(state, isKnownValue)
-  return { outing, results: resultsOf(outing) }
+  return { outing, levels: levelsOf(outing), results: resultsOf(outing) }
 }
 
 /** A bag of which three clubs have a number, in yards, with every habit on. */

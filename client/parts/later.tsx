@@ -4,10 +4,10 @@ import { Loading } from './Loading.tsx'
 import { FetchAgain, NotFetched } from './NotFetched.tsx'
 
 /** Code that is fetched when it is first shown, so that scoring a hole needs little. */
-interface Later<Props> {
-  readonly fetch: () => Promise<ComponentType<Props>>
+interface Later<Code> {
+  readonly fetch: () => Promise<Code>
   /** Null until it is here. */
-  readonly fetched: () => ComponentType<Props> | null
+  readonly fetched: () => Code | null
 }
 
 type Load<Props> = () => Promise<ComponentType<Props>>
@@ -22,7 +22,7 @@ export function lazyScreen<Props extends object>(load: Load<Props>): ComponentTy
   const later = laterOf(load)
   // biome-ignore lint/correctness/noComponentHookFactories: made once a screen, at the top of a module.
   return function LazyScreen(props: Props) {
-    const { Shown, isMissing, again } = useLater(later)
+    const { code: Shown, isMissing, again } = useLater(later)
     if (Shown) return <Shown {...props} />
     return isMissing ? <NotFetched onAgain={() => renewPage(again)} /> : <Loading />
   }
@@ -43,15 +43,25 @@ export function lazyPart<Props extends object>(
   const later = laterOf(load)
   // biome-ignore lint/correctness/noComponentHookFactories: made once a part, at the top of a module.
   return function LazyPart(props: Props) {
-    const { Shown, isMissing, again } = useLater(later)
+    const { code: Shown, isMissing, again } = useLater(later)
     if (Shown) return <Shown {...props} />
     if (!isMissing) return standIn
     return isAskedFor ? <FetchAgain onAgain={() => renewPage(again)} /> : null
   }
 }
 
-function laterOf<Props>(load: Load<Props>): Later<Props> {
-  let fetched: ComponentType<Props> | null = null
+/** Code that is asked for while the page begins, since it is shown next. */
+export function fetchSoon<Code>(load: () => Promise<Code>): Later<Code> {
+  const later = laterOf(load)
+  later.fetch().catch(() => undefined)
+  return later
+}
+
+/** Null until it is here. */
+export const useFetched = <Code,>(later: Later<Code>): Code | null => useLater(later).code
+
+function laterOf<Code>(load: () => Promise<Code>): Later<Code> {
+  let fetched: Code | null = null
   const fetch = async () => {
     fetched ??= await load()
     return fetched
@@ -61,19 +71,19 @@ function laterOf<Props>(load: Load<Props>): Later<Props> {
   return later
 }
 
-function useLater<Props>({ fetch, fetched }: Later<Props>) {
-  const [Shown, show] = useState(fetched)
+function useLater<Code>({ fetch, fetched }: Later<Code>) {
+  const [found, show] = useState(fetched)
   const [isMissing, setMissing] = useState(false)
   const again = useCallback(async () => {
-    const found = await fetch().catch(() => null)
-    if (found) show(() => found)
-    setMissing(found === null)
-    return found !== null
+    const code = await fetch().catch(() => null)
+    if (code !== null) show(() => code)
+    setMissing(code === null)
+    return code !== null
   }, [fetch])
   useEffect(() => {
-    if (!fetched()) void again()
+    if (fetched() === null) void again()
   }, [fetched, again])
-  return { Shown: Shown ?? fetched(), isMissing, again }
+  return { code: found ?? fetched(), isMissing, again }
 }
 
 /** Milliseconds between two pieces where the browser does not tell when it is idle. */

@@ -3,11 +3,8 @@ import { formatMatchResult, type MatchResult, type MatchState } from '#core/form
 import type { Outing } from '#core/outing/outing.ts'
 import type { BallId } from '#core/values/ids.ts'
 import { formatList, formatOrdinal } from '../words/figures.ts'
-import { say } from '../words/say.ts'
-
-/** "Alder & Cedar" */
-export const sideName = (outing: Outing, side: readonly BallId[]): string =>
-  side.map(ball => outing.balls.get(ball)?.name ?? ball).join(' & ')
+import { say } from '../words/say-any.ts'
+import { sideName } from './side-name.ts'
 
 /** How the match stands, from nobody's view: "2 up", "all square", "won 3 & 2", "halved". */
 export function standOf(state: MatchState): string {

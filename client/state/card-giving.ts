@@ -5,6 +5,7 @@ import { limits } from '#shared/limits.ts'
 import { cardMark, isCardLog } from './card-taken.ts'
 import { inventions } from './inventions.ts'
 import { outingStore } from './outing-store.ts'
+import { resultsOn } from './use-results.ts'
 
 const idLength = 32
 
@@ -13,8 +14,8 @@ const idLength = 32
  * hole. There is no invite in it: it is to be read, and lets nobody in.
  */
 export function cardText(ball: BallId, title: string): string | null {
-  const { log, outing, results } = outingStore.getState()
-  const card = outing && results && ownCardOf(outing, results, ball)
+  const { log, outing, levels } = outingStore.getState()
+  const card = outing && levels && ownCardOf(outing, resultsOn(levels), ball)
   if (!card || !log) return null
   return JSON.stringify(cardFileOf(cardId(log, ball), { ...card, title: title.slice(0, limits.titleLength).trim() }))
 }

@@ -113,11 +113,11 @@ function publish(engine: Engine): void {
 /** What is shown now, with what makes the next score quick. */
 let shown: { readonly log: LogId; readonly view: OutingView } | null = null
 
-function viewOfHolding({ record: { log }, state }: Holding): Pick<OutingStore, 'state' | 'outing' | 'results'> {
+function viewOfHolding({ record: { log }, state }: Holding): Pick<OutingStore, 'state' | 'outing' | 'levels'> {
   const view = shown?.log === log ? viewAfter(shown.view, state, isKnownValue) : viewOf(state, isKnownValue)
   shown = { log, view }
-  const { outing, results } = view
-  return { state, outing, results }
+  const { outing, levels } = view
+  return { state, outing, levels }
 }
 
 const histories = new WeakMap<Holding['ops'], OutingStore['history']>()

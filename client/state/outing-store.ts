@@ -1,8 +1,8 @@
 import { createStore } from 'zustand/vanilla'
 import { emptyLog, type LogState } from '#core/log/fold.ts'
 import type { Role } from '#core/outing/facts.ts'
+import type { Levels } from '#core/outing/levels.ts'
 import type { Outing } from '#core/outing/outing.ts'
-import type { Results } from '#core/outing/results.ts'
 import type { DeviceId, GroupId, LogId } from '#core/values/ids.ts'
 import { emptyFoot, type Foot } from '../sync/foot.ts'
 import type { HeldOp } from '../sync/held-op.ts'
@@ -24,7 +24,7 @@ export interface OutingStore {
   readonly phase: 'closed' | 'loading' | 'open' | 'not here'
   readonly state: LogState
   readonly outing: Outing | null
-  readonly results: Results | null
+  readonly levels: Levels | null
   /** Every op in the fold, in the order in which this phone came to hold them. */
   readonly history: readonly HeldOp[]
   readonly me: Me | null
@@ -36,7 +36,7 @@ export const closedOuting: OutingStore = {
   phase: 'closed',
   state: emptyLog,
   outing: null,
-  results: null,
+  levels: null,
   history: [],
   me: null,
   foot: emptyFoot,

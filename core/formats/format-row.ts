@@ -1,5 +1,5 @@
 import type { TeeParForm } from '#core/handicap/tee-par.ts'
-import type { Contest } from './game-input.ts'
+import type { ContestName } from './contest-names.ts'
 import type { GameMethods, GameSetting } from './game-methods.ts'
 import type { BallRule, Measure } from './parts.ts'
 
@@ -38,7 +38,7 @@ export interface ProposedAllowance {
 export interface FormatRow {
   readonly ballRule: BallRule
   readonly measure: Measure
-  readonly contest: Contest
+  readonly contest: ContestName
   /** Decides whether a difference in par between tees counts. */
   readonly recordedAs: TeeParForm
   readonly sides: SideShape

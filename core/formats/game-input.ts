@@ -4,12 +4,13 @@ import type { Ratings } from '#core/handicap/course-handicap.ts'
 import type { Fraction } from '#core/values/fraction.ts'
 import type { BallId, GameId, PlayerId } from '#core/values/ids.ts'
 import { rememberBy } from '#core/values/memo.ts'
+import type { ContestName } from './contest-names.ts'
 import type { FormatName } from './format-names.ts'
 import type { GameMethods } from './game-methods.ts'
 import type { BallStrokes, GameGap, GameResult } from './game-result.ts'
+import type { Ghost } from './ghost.ts'
 import type { Happenings } from './happenings.ts'
 import type { BallRule, Measure } from './parts.ts'
-import type { Ghost } from './short-team.ts'
 
 /** A hole of a ball's order of play, from its tee. */
 export interface InputHole {
@@ -66,6 +67,7 @@ export interface SoundGame {
   readonly format: FormatName
   readonly ballRule: BallRule
   readonly measure: Measure
+  readonly contest: ContestName
   readonly sides: readonly (readonly BallId[])[]
   readonly balls: ReadonlyMap<BallId, SoundBall>
   readonly strokes: ReadonlyMap<BallId, BallStrokes>
@@ -88,11 +90,8 @@ export interface SoundBall {
   readonly players: readonly PlayerId[]
 }
 
-/** How the sides' values make a result, and whether strokes are the ball's own or the difference in a match. */
-export interface Contest {
-  readonly strokes: 'own' | 'difference'
-  readonly resultOf: (game: SoundGame, earlier: Earlier | null) => GameResult
-}
+/** How the sides' values make a result. */
+export type Contest = (game: SoundGame, earlier: Earlier | null) => GameResult
 
 /** What the same game came to before these balls' scores changed: what they do not enter need not be made again. */
 export interface Earlier {

@@ -4,8 +4,8 @@ import type { FoursomesMatchMethod } from '#core/handicap/foursomes-match-stroke
 import type { MatchStrokesMethod } from '#core/handicap/match-strokes.ts'
 import type { AllowanceRounding } from '#core/handicap/playing-handicap.ts'
 import type { BallId } from '#core/values/ids.ts'
+import type { ShortTeamMethod } from './ghost.ts'
 import type { MaximumScore } from './maximum-score.ts'
-import type { ShortTeamMethod } from './short-team.ts'
 import type { SkinsLeftMethod, SkinsMethod } from './skins.ts'
 
 /** How new matches open inside a part: never, when a side asks, or by themselves when the newest is two down. */

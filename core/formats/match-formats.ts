@@ -1,14 +1,13 @@
 import { allBalls } from '#core/formats/ball-rules/all-balls.ts'
 import { betterBall } from '#core/formats/ball-rules/better-ball.ts'
 import { ownBall } from '#core/formats/ball-rules/own-ball.ts'
-import { match, matchOfEachPair } from '#core/formats/contests/match.ts'
 import { net } from '#core/formats/measures/net.ts'
 import { playerAllowances, type SideAllowance, sideAllowances } from '#core/handicap/allowance.ts'
+import type { ContestName } from './contest-names.ts'
 import type { FormatName } from './format-names.ts'
 import { appendixC, between, customary, exactly, type FormatRow, matchSettings, shareSettings } from './format-row.ts'
-import type { Contest } from './game-input.ts'
 
-const byNet = { measure: net, contest: match, recordedAs: 'match-play' } as const
+const byNet = { measure: net, contest: 'match', recordedAs: 'match-play' } as const
 const percent = (figure: number) => ({ percent: figure, shares: null, source: appendixC })
 
 /** A match of two sides that play one ball each, with the shares of its partners' Course Handicaps. */
@@ -21,7 +20,7 @@ const oneBallMatch = (allowance: SideAllowance): FormatRow => ({
 })
 
 /** Three balls, each in a match with each other one: Rules of Golf, rule 21.4; R&A and USGA; 2023. */
-const threeBallMatch = (contest: Contest): FormatRow => ({
+const threeBallMatch = (contest: ContestName): FormatRow => ({
   ballRule: ownBall,
   ...byNet,
   contest,
@@ -46,8 +45,8 @@ export const matchFormats = {
     allowance: percent(playerAllowances['four-ball-match']),
     settings: matchSettings,
   },
-  'three-ball-match': threeBallMatch(matchOfEachPair),
-  'three-ball-match-from-lowest': threeBallMatch(match),
+  'three-ball-match': threeBallMatch('match-of-each-pair'),
+  'three-ball-match-from-lowest': threeBallMatch('match'),
   'best-ball-match': {
     ballRule: betterBall,
     ...byNet,

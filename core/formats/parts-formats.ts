@@ -1,7 +1,4 @@
 import { betterBall } from '#core/formats/ball-rules/better-ball.ts'
-import { nassau } from '#core/formats/contests/nassau.ts'
-import { sixThrees } from '#core/formats/contests/six-threes.ts'
-import { sixes } from '#core/formats/contests/sixes.ts'
 import { net } from '#core/formats/measures/net.ts'
 import { playerAllowances } from '#core/handicap/allowance.ts'
 import type { FormatName } from './format-names.ts'
@@ -13,14 +10,14 @@ const betterBallOfNet = { ballRule: betterBall, measure: net, recordedAs: 'match
 export const partsFormats = {
   nassau: {
     ...betterBallOfNet,
-    contest: nassau,
+    contest: 'nassau',
     sides: { count: exactly(2), balls: between(1, 2), players: exactly(1) },
     allowance: customary,
     settings: [...matchSettings, 'presses'],
   },
   sixes: {
     ...betterBallOfNet,
-    contest: sixes,
+    contest: 'sixes',
     sides: { count: exactly(4), balls: exactly(1), players: exactly(1), isInOrder: true },
     allowance: {
       percent: playerAllowances['four-ball-match'],
@@ -31,7 +28,7 @@ export const partsFormats = {
   },
   'six-threes-match': {
     ...betterBallOfNet,
-    contest: sixThrees,
+    contest: 'six-threes',
     sides: { count: between(2, 4), balls: between(1, 2), players: exactly(1) },
     allowance: { percent: 100, shares: null, source: 'our own game' },
     settings: matchSettings,

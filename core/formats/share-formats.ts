@@ -1,6 +1,4 @@
 import { ownBall } from '#core/formats/ball-rules/own-ball.ts'
-import { skins } from '#core/formats/contests/skins.ts'
-import { splitPointsBy } from '#core/formats/contests/split-points.ts'
 import { gross } from '#core/formats/measures/gross.ts'
 import { net } from '#core/formats/measures/net.ts'
 import type { FormatName } from './format-names.ts'
@@ -10,7 +8,7 @@ import type { SplitPointScale } from './split-points.ts'
 /** Two players or more, each for themselves. */
 const skinsGame = {
   ballRule: ownBall,
-  contest: skins,
+  contest: 'skins',
   recordedAs: 'match-play',
   sides: { count: atLeast(2), balls: exactly(1), players: exactly(1) },
   proposes: { skinsLeft: 'unclaimed' },
@@ -20,7 +18,7 @@ const skinsGame = {
 const splitPointsGame = (scale: SplitPointScale): FormatRow => ({
   ballRule: ownBall,
   measure: net,
-  contest: splitPointsBy(scale),
+  contest: scale,
   recordedAs: 'match-play',
   sides: { count: exactly(3), balls: exactly(1), players: exactly(1) },
   allowance: customary,

@@ -1,3 +1,4 @@
+import { contestStrokes, type StrokesGiven } from './contest-names.ts'
 import type { FormatName } from './format-names.ts'
 import type { FormatRow } from './format-row.ts'
 import { matchFormats } from './match-formats.ts'
@@ -12,3 +13,6 @@ export const formatTable: Readonly<Record<FormatName, FormatRow>> = {
   ...shareFormats,
   ...partsFormats,
 }
+
+/** Whether a ball plays off its own strokes or off the difference from the lowest. */
+export const strokesGivenIn = (format: FormatName): StrokesGiven => contestStrokes[formatTable[format].contest]

@@ -3,7 +3,6 @@ import { allBalls } from '#core/formats/ball-rules/all-balls.ts'
 import { bestBalls } from '#core/formats/ball-rules/best-balls.ts'
 import { betterBall } from '#core/formats/ball-rules/better-ball.ts'
 import { ownBall } from '#core/formats/ball-rules/own-ball.ts'
-import { total } from '#core/formats/contests/total.ts'
 import { againstPar } from '#core/formats/measures/against-par.ts'
 import { cappedNet, cappedStrokes } from '#core/formats/measures/capped.ts'
 import { gross } from '#core/formats/measures/gross.ts'
@@ -39,11 +38,11 @@ const countbackBy = (method: CountbackMethod): { readonly ties: TieTerms } => ({
   ties: { method, scheme: 'nine-six-three-one', holes: 'card-order', ifStillTied: 'shared' },
 })
 
-const capped = { ballRule: ownBall, contest: total, recordedAs: 'maximum-score', sides: individual } as const
+const capped = { ballRule: ownBall, contest: 'total', recordedAs: 'maximum-score', sides: individual } as const
 const maximumScore = { kind: 'net-double-bogey' } as const
-const strokesOfNet = { measure: net, contest: total, recordedAs: 'stroke-play' } as const
-const pointsOfNet = { measure: points, contest: total, recordedAs: 'stableford' } as const
-const holesOfNet = { measure: againstPar, contest: total, recordedAs: 'par-bogey' } as const
+const strokesOfNet = { measure: net, contest: 'total', recordedAs: 'stroke-play' } as const
+const pointsOfNet = { measure: points, contest: 'total', recordedAs: 'stableford' } as const
+const holesOfNet = { measure: againstPar, contest: 'total', recordedAs: 'par-bogey' } as const
 const asTheyFall = countbackBy('strokes-as-they-fall')
 const byPoints = countbackBy('points')
 
@@ -89,7 +88,7 @@ export const totalFormats = {
   'stroke-play-gross': {
     ballRule: ownBall,
     measure: gross,
-    contest: total,
+    contest: 'total',
     recordedAs: 'stroke-play',
     sides: individual,
     allowance: noHandicap,

@@ -1,4 +1,3 @@
-import { total } from '#core/formats/contests/total.ts'
 import type { FormatName } from '#core/formats/format-names.ts'
 import { type GameSetting, noMethods } from '#core/formats/game-methods.ts'
 import { formatTable } from '#core/formats/table.ts'
@@ -60,7 +59,7 @@ export function gamesNamed(games: readonly Game[], named: GameId): readonly Game
 }
 
 /** Formats that count each ball's own strokes: the first of them makes the level unless the outing names a game. */
-const countsOwnStrokes = (format: FormatName): boolean => formatTable[format].contest === total
+const countsOwnStrokes = (format: FormatName): boolean => formatTable[format].contest === 'total'
 
 /**
  * The game whose strokes make the level of a group's balls: the one the outing names, else the first that counts each

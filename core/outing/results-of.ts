@@ -1,101 +1,39 @@
-import { type Card, emptyCard } from '#core/card/card.ts'
-import { threesAgainstLevel } from '#core/card/level.ts'
-import { type HoleKey, holeKey, type PlayedHole } from '#core/card/score.ts'
-import { type PreparedGame, prepareGame, resultOfPrepared } from '#core/formats/game-of.ts'
+import { resultOfPrepared } from '#core/formats/game-of.ts'
 import type { GameResult } from '#core/formats/game-result.ts'
+import type { PreparedGame } from '#core/formats/prepared-game.ts'
 import type { BallId, GameId } from '#core/values/ids.ts'
-import { rememberBy } from '#core/values/memo.ts'
-import { courseHoleOf, gameInputOf, holesOf, orderOfBall } from './game-input-of.ts'
-import { mainGameOf } from './games-of.ts'
-import type { Ball, Outing } from './outing.ts'
-import type { LevelCard, Results } from './results.ts'
+import { type Levels, levelsOf } from './levels.ts'
+import type { Outing } from './outing.ts'
+import type { Results } from './results.ts'
 
-/** Every game with its strokes and settings in place, before its scores are looked at. */
-export type PreparedGames = ReadonlyMap<GameId, PreparedGame>
-
-export const preparedOf = (outing: Outing): PreparedGames =>
-  new Map(outing.games.map(game => [game.id, prepareGame(gameInputOf(outing, game))]))
+/** What an outing came to, with what that was made of. */
+export interface Reckoned {
+  readonly levels: Levels
+  readonly results: Results
+}
 
 /** Every game, and every card's threes for whoever asks. */
-export function resultsOf(outing: Outing, prepared: PreparedGames = preparedOf(outing)): Results {
-  const games = new Map([...prepared].map(([id, game]) => [id, resultOfPrepared(game, null)]))
-  return { games, cards: levelCardsOf(outing, games) }
+export const resultsOf = (outing: Outing): Results => resultsAfter(null, levelsOf(outing))
+
+/** The results where earlier ones of the same outing are known; what no score since enters is kept as it is. */
+export function resultsAfter(before: Reckoned | null, levels: Levels): Results {
+  const games = [...levels.prepared].map(([id, game]) => [id, resultAfter(before, id, game)] as const)
+  return { games: new Map(games), cards: levels.cards }
 }
 
-/** The results after scores of these balls alone; what no such score enters is kept as it is. */
-export function resultsAfter(
-  before: Results,
-  outing: Outing,
-  prepared: PreparedGames,
-  balls: ReadonlySet<BallId>,
-): Results {
-  const games = new Map(before.games)
-  for (const { id, sides } of outing.games) {
-    const [game, result] = [prepared.get(id), before.games.get(id)]
-    const isIn = sides?.some(side => side.some(ball => balls.has(ball))) ?? false
-    if (isIn && game && result) games.set(id, resultOfPrepared(game, { result, changed: balls }))
-  }
-  return { games, cards: levelCardsOf(outing, games) }
+function resultAfter(before: Reckoned | null, id: GameId, game: PreparedGame): GameResult {
+  const earlier = before?.levels.prepared.get(id)
+  const result = before?.results.games.get(id)
+  if (earlier === undefined || result === undefined) return resultOfPrepared(game, null)
+  if (earlier === game) return result
+  const changed = cardsChanged(earlier, game)
+  return resultOfPrepared(game, changed && { result, changed })
 }
 
-const levelCardsOf = (outing: Outing, games: ReadonlyMap<GameId, GameResult>): Results['cards'] => ({
-  get: id => {
-    const ball = outing.balls.get(id)
-    return ball && levelCardOf(outing, games, ball)
-  },
-})
-
-/** What a ball's levels are laid from. */
-interface LevelGround {
-  readonly round: readonly PlayedHole[]
-  readonly holes: KnownHoles
-  readonly strokes: ReadonlyMap<HoleKey, number> | null
+/** The balls whose cards differ; null where anything else of the game may. */
+function cardsChanged(before: PreparedGame, after: PreparedGame): ReadonlySet<BallId> | null {
+  if (before.kind === 'gap' || after.kind === 'gap' || before.sound.strokes !== after.sound.strokes) return null
+  const earlier = before.sound.balls
+  const changed = [...after.sound.balls].filter(([id, { card }]) => earlier.get(id)?.card !== card)
+  return new Set(changed.map(([id]) => id))
 }
-
-function levelCardOf(outing: Outing, games: ReadonlyMap<GameId, GameResult>, ball: Ball): LevelCard {
-  const main = mainGameOf(outing.games, outing.namedMain, ball.group)
-  const ground: LevelGround = {
-    round: orderOfBall(outing, ball).round,
-    holes: knownHolesOf(outing, ball),
-    strokes: main === null ? null : strokesIn(games.get(main.id), ball),
-  }
-  const card = outing.cards.get(ball.id) ?? emptyCard
-  const made = madeOf(card)
-  const known = made.get(ball.id)
-  if (known !== undefined && isSameGround(known.ground, ground)) return known.level
-  const level = levelOn(ground, ball.id, card)
-  made.set(ball.id, { ground, level })
-  return level
-}
-
-/** The last level of each ball by its very card; balls without a score share the empty one. */
-const madeOf = rememberBy((_: Card) => new Map<BallId, { readonly ground: LevelGround; readonly level: LevelCard }>())
-
-const isSameGround = (one: LevelGround, other: LevelGround): boolean =>
-  one.round === other.round && one.holes === other.holes && one.strokes === other.strokes
-
-function levelOn({ round, holes, strokes }: LevelGround, ball: BallId, card: Card): LevelCard {
-  const pars = new Map<HoleKey, number>()
-  const levels = new Map<HoleKey, number>()
-  for (const { key, par } of holes) {
-    pars.set(key, par)
-    levels.set(key, par + (strokes?.get(key) ?? 0))
-  }
-  return { ball, levels, threes: threesAgainstLevel(round, card, pars, levels) }
-}
-
-type KnownHoles = readonly { readonly key: HoleKey; readonly par: number }[]
-
-/** While the course is typed in, the holes that are. */
-function knownHolesOf(outing: Outing, ball: Ball): KnownHoles {
-  const all = holesOf(outing, ball)
-  if (all !== null) return all
-  const { round, extra } = orderOfBall(outing, ball)
-  return [...round, ...extra].flatMap(played => {
-    const par = courseHoleOf(outing, ball, played)?.par
-    return par === undefined ? [] : [{ key: holeKey(played), par }]
-  })
-}
-
-const strokesIn = (result: GameResult | undefined, ball: Ball): ReadonlyMap<HoleKey, number> | null =>
-  result === undefined || result.kind === 'gap' ? null : (result.strokes.get(ball.id)?.byHole ?? null)

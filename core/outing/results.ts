@@ -13,9 +13,13 @@ export interface LevelCard {
   readonly threes: readonly Three[]
 }
 
+/** Computed when somebody asks, and once: a board has many more cards than a phone shows. */
+export interface LevelCards {
+  readonly get: (ball: BallId) => LevelCard | undefined
+}
+
 /** Everything computed from an outing; the phone, the server, the big screen and the command line show this. */
 export interface Results {
   readonly games: ReadonlyMap<GameId, GameResult>
-  /** Computed when somebody asks, and once: a board has many more cards than a phone shows. */
-  readonly cards: { readonly get: (ball: BallId) => LevelCard | undefined }
+  readonly cards: LevelCards
 }

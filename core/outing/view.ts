@@ -1,30 +1,26 @@
 import type { SettledCard } from '#core/card/settle-card.ts'
-import { withCards } from '#core/formats/game-of.ts'
 import { changedKeys, keysOf, type LogState, standingsOf } from '#core/log/fold.ts'
 import type { BallId } from '#core/values/ids.ts'
 import { settledCards } from './cards-of.ts'
 import type { FactKind } from './facts.ts'
 import { parseKey } from './keys.ts'
+import { type Levels, levelsAfter, levelsOf } from './levels.ts'
 import type { Outing } from './outing.ts'
 import { outingOf } from './outing-of.ts'
 import { type IsKnownValue, readKeys } from './reading.ts'
-import type { Results } from './results.ts'
-import { type PreparedGames, preparedOf, resultsAfter, resultsOf } from './results-of.ts'
 
-/** A state of the log, what it means and what it comes to: all that a screen shows. */
+/** A state of the log, what it means, and the levels of its cards: what scoring a hole shows, and what results are made of. */
 export interface OutingView {
   readonly state: LogState
   readonly outing: Outing
-  readonly results: Results
-  readonly prepared: PreparedGames
+  readonly levels: Levels
   /** Of what makes a ball's card, the keys that somebody has written; null until the first score after it. */
   readonly cardKeys: KeysByBall | null
 }
 
 export function viewOf(state: LogState, isKnown: IsKnownValue): OutingView {
   const outing = outingOf(state, isKnown)
-  const prepared = preparedOf(outing)
-  return { state, outing, results: resultsOf(outing, prepared), prepared, cardKeys: null }
+  return { state, outing, levels: levelsOf(outing), cardKeys: null }
 }
 
 /**
@@ -41,8 +37,7 @@ export function viewAfter(before: OutingView, state: LogState, isKnown: IsKnownV
   const settled = settledCards(readKeys(state, isKnown, keys), balls)
   const outing = outingWithCards(before.outing, settled)
   const cards = new Map([...settled].map(([ball, { card }]) => [ball, card]))
-  const prepared = new Map([...before.prepared].map(([id, game]) => [id, withCards(game, cards)]))
-  return { state, outing, results: resultsAfter(before.results, outing, prepared, balls), prepared, cardKeys }
+  return { state, outing, levels: levelsAfter(before.levels, outing, cards), cardKeys }
 }
 
 /** The balls whose scores differ between two states; null when anything else does. */

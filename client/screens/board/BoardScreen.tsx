@@ -3,6 +3,7 @@ import { Link } from 'wouter'
 import type { GameId } from '#core/values/ids.ts'
 import { Choice } from '../../parts/Choice.tsx'
 import { useOuting } from '../../state/use-outing.ts'
+import { useResults } from '../../state/use-results.ts'
 import { say } from '../../words/say-any.ts'
 import { TwosSection } from '../groups/TwosSection.tsx'
 import { OutingPage } from '../outing/OutingPage.tsx'
@@ -14,7 +15,7 @@ import { GameOnBoard } from './GameOnBoard.tsx'
 export function BoardScreen() {
   const outing = useOuting(store => store.outing)
   const log = useOuting(store => store.log)
-  const results = useOuting(store => store.results)
+  const results = useResults()
   const [shown, setShown] = useState<GameId | ''>('')
   if (!outing || !results) return null
   const games = outing.games.filter(({ id }) => results.games.has(id))

@@ -1,6 +1,6 @@
 import type { TotalLine } from '#core/formats/game-result.ts'
 import type { Outing } from '#core/outing/outing.ts'
-import { sideName } from '../../parts/match-view.ts'
+import { sideName } from '../../parts/side-name.ts'
 import { formatList } from '../../words/figures.ts'
 import { say } from '../../words/say-any.ts'
 import { Details } from './Details.tsx'

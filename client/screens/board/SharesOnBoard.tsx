@@ -1,7 +1,7 @@
 import type { ShareLine } from '#core/formats/shares.ts'
 import type { SharesResult } from '#core/formats/shares-result.ts'
 import type { Game, Outing } from '#core/outing/outing.ts'
-import { sideName } from '../../parts/match-view.ts'
+import { sideName } from '../../parts/side-name.ts'
 import { formatList, formatShare } from '../../words/figures.ts'
 import { say } from '../../words/say-any.ts'
 import { placeWords } from './board-view.ts'

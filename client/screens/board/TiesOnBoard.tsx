@@ -1,7 +1,7 @@
 import type { Tie } from '#core/formats/game-result.ts'
 import type { Outing } from '#core/outing/outing.ts'
 import type { BallId } from '#core/values/ids.ts'
-import { sideName } from '../../parts/match-view.ts'
+import { sideName } from '../../parts/side-name.ts'
 import { formatShare } from '../../words/figures.ts'
 import { say, sayCode } from '../../words/say-any.ts'
 

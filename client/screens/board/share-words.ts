@@ -2,7 +2,7 @@ import type { ShareHole, SharesResult } from '#core/formats/shares-result.ts'
 import type { Outing } from '#core/outing/outing.ts'
 import { compareFractions, zero } from '#core/values/fraction.ts'
 import type { BallId } from '#core/values/ids.ts'
-import { sideName } from '../../parts/match-view.ts'
+import { sideName } from '../../parts/side-name.ts'
 import { formatList, formatShare } from '../../words/figures.ts'
 import { say } from '../../words/say-any.ts'
 

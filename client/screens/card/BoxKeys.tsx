@@ -1,7 +1,7 @@
 import type { PlayedHole } from '#core/card/score.ts'
 import type { Outing } from '#core/outing/outing.ts'
-import type { Results } from '#core/outing/results.ts'
 import type { BallId } from '#core/values/ids.ts'
+import { useOuting } from '../../state/use-outing.ts'
 import { say } from '../../words/say.ts'
 import { BallRow } from '../hole/BallRow.tsx'
 import { HeldScores } from '../hole/HeldScores.tsx'
@@ -10,7 +10,6 @@ import { writeScore } from '../hole/write-score.ts'
 
 interface Props {
   readonly outing: Outing
-  readonly results: Results
   readonly ball: BallId
   readonly at: PlayedHole
   readonly onDone: () => void
@@ -19,18 +18,20 @@ interface Props {
 /**
  * The keys of one box of the card. Whoever opened it has said which hole and whose, so only a burst is asked about.
  */
-export function BoxKeys({ outing, results, ball, at, onDone }: Props) {
+export function BoxKeys({ outing, ball, at, onDone }: Props) {
+  const levels = useOuting(store => store.levels)
   const write = (score: Parameters<typeof writeScore>[1]): void => {
     writeScore(outing, score, false)
     onDone()
   }
   const { guard, put, answer } = useScoreGuard(() => true, write)
+  if (!levels) return null
   return (
     <>
       <p className="quiet">{say('hole-n', { hole: at.hole })}</p>
       <BallRow
         outing={outing}
-        results={results}
+        levels={levels}
         ball={ball}
         at={at}
         isYou={false}

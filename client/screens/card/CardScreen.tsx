@@ -2,6 +2,7 @@ import { Link } from 'wouter'
 import { isCardLog } from '../../state/card-taken.ts'
 import { ownGroupOf } from '../../state/own-group.ts'
 import { useOuting } from '../../state/use-outing.ts'
+import { useResults } from '../../state/use-results.ts'
 import { say } from '../../words/say-any.ts'
 import { headWords } from '../finish/result-text.ts'
 import { SendResult } from '../finish/SendResult.tsx'
@@ -21,7 +22,7 @@ import { OpenHoles } from './OpenHoles.tsx'
 /** Check, certify, send the result, take away: the end of a round. */
 export function CardScreen() {
   const outing = useOuting(store => store.outing)
-  const results = useOuting(store => store.results)
+  const results = useResults()
   const own = useOuting(ownGroupOf)
   const log = useOuting(store => store.log)
   if (!outing || !results || !log) return null

@@ -47,7 +47,7 @@ export function CardTable({ log, outing, results, group }: Props) {
       {threes.map(({ number, holes }) => (
         <tbody key={number}>
           {holes.map(at => (
-            <HoleRow key={holeKey(at)} log={log} outing={outing} results={results} group={group} at={at} />
+            <HoleRow key={holeKey(at)} log={log} outing={outing} group={group} at={at} />
           ))}
           <SumRow outing={outing} results={results} group={group} number={number} holes={holes} />
         </tbody>
@@ -59,12 +59,12 @@ export function CardTable({ log, outing, results, group }: Props) {
   )
 }
 
-interface HoleProps extends Props {
+interface HoleProps extends Omit<Props, 'results'> {
   readonly at: PlayedHole
 }
 
 /** One hole; a tap on a box opens its keys below. */
-function HoleRow({ log, outing, results, group, at }: HoleProps) {
+function HoleRow({ log, outing, group, at }: HoleProps) {
   const canScore = useOuting(({ me }) => me?.role === 'desk' || me?.role === 'scorer')
   const [opened, setOpened] = useState<BallId | null>(null)
   return (
@@ -95,14 +95,7 @@ function HoleRow({ log, outing, results, group, at }: HoleProps) {
       {opened && (
         <tr>
           <td className="box-keys" colSpan={group.balls.length + 2}>
-            <BoxKeys
-              key={opened}
-              outing={outing}
-              results={results}
-              ball={opened}
-              at={at}
-              onDone={() => setOpened(null)}
-            />
+            <BoxKeys key={opened} outing={outing} ball={opened} at={at} onDone={() => setOpened(null)} />
           </td>
         </tr>
       )}

@@ -1,6 +1,7 @@
 import { useLocation } from 'wouter'
 import { Strip } from '../../parts/Strip.tsx'
 import { stripOf, stripWords } from '../../parts/strip-view.ts'
+import { useResults } from '../../state/use-results.ts'
 import { say } from '../../words/say-any.ts'
 import { openLines } from '../card/card-view.ts'
 import { OpenHoles } from '../card/OpenHoles.tsx'
@@ -16,7 +17,8 @@ import { SendResult } from './SendResult.tsx'
 
 /** After the last hole: the last three closed, what is open still, how every game came out, and the way to the card. */
 export function FinishScreen() {
-  const { outing, results, log, group, whose } = useGroupShown()
+  const { outing, log, group, whose } = useGroupShown()
+  const results = useResults()
   const [, go] = useLocation()
   const [aims] = useAims(log, whose.ball)
   if (!outing || !results || !log || !group) return null
@@ -41,7 +43,7 @@ export function FinishScreen() {
           hasSums
         />
       )}
-      {last && isClosed && <ClosedLine outing={outing} results={results} balls={group.balls} three={last.number} />}
+      {last && isClosed && <ClosedLine outing={outing} levels={results} balls={group.balls} three={last.number} />}
       <h1 className="finish-title">{say(isOpen ? 'finish-open' : 'finish-title')}</h1>
       {isOpen && <OpenHoles log={log} outing={outing} group={group} />}
       {gameLines(outing, results).map(game => (

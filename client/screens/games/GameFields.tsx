@@ -1,7 +1,7 @@
 import type { FormatName } from '#core/formats/format-names.ts'
 import { needsHandicaps } from '#core/formats/game-gaps.ts'
 import type { GameMethods as GameMethodValues } from '#core/formats/game-methods.ts'
-import { formatTable } from '#core/formats/table.ts'
+import { formatTable, strokesGivenIn } from '#core/formats/table.ts'
 import { Choice } from '../../parts/Choice.tsx'
 import { Field } from '../../parts/Field.tsx'
 import { Heading } from '../../parts/Label.tsx'
@@ -69,7 +69,7 @@ export function GameFields(props: GameFieldsProps) {
 export function strokesWord(format: FormatName, methods: GameMethodValues): WordKey {
   const row = formatTable[format]
   if (!needsHandicaps(row, methods)) return 'game-no-handicaps'
-  return row.contest.strokes === 'own' ? 'game-strokes-own' : 'game-strokes-difference'
+  return strokesGivenIn(format) === 'own' ? 'game-strokes-own' : 'game-strokes-difference'
 }
 
 /** Who plays whom, where there is a choice. */

@@ -1,4 +1,4 @@
-import { shortTeamMethods } from '#core/formats/short-team.ts'
+import { shortTeamMethods } from '#core/formats/ghost.ts'
 import type { BallId } from '#core/values/ids.ts'
 import { thrownUp } from '../../device/random-ids.ts'
 import { Select } from '../../parts/Select.tsx'

@@ -1,4 +1,3 @@
-import { total } from '#core/formats/contests/total.ts'
 import type { FormatName } from '#core/formats/format-names.ts'
 import type { GameSetting } from '#core/formats/game-methods.ts'
 import { formatTable } from '#core/formats/table.ts'
@@ -17,4 +16,4 @@ export function settingsOf(format: FormatName): readonly GameSetting[] {
 }
 
 /** True for a format that makes a table of sums, whose ties can be split. */
-export const isTotal = (format: FormatName): boolean => formatTable[format].contest === total
+export const isTotal = (format: FormatName): boolean => formatTable[format].contest === 'total'

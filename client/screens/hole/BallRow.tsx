@@ -1,8 +1,8 @@
 import { useState } from 'react'
 import { type CardScore, recordOf } from '#core/card/card.ts'
 import { type HoleScore, holeKey, type PlayedHole } from '#core/card/score.ts'
+import type { Levels } from '#core/outing/levels.ts'
 import type { Outing } from '#core/outing/outing.ts'
-import type { Results } from '#core/outing/results.ts'
 import type { BallId } from '#core/values/ids.ts'
 import { candidatesOf } from '../../parts/mark.ts'
 import { formatScore } from '../../words/figures.ts'
@@ -15,7 +15,7 @@ import { TwoMark, TwoScores } from './TwoScores.tsx'
 
 interface Props {
   readonly outing: Outing
-  readonly results: Results
+  readonly levels: Levels
   readonly ball: BallId
   readonly at: PlayedHole
   readonly isYou: boolean
@@ -33,14 +33,14 @@ interface Props {
 
 /** One player on this hole: strokes here, and the keys. */
 export function BallRow(props: Props) {
-  const { outing, results, ball, at, isYou, teesOff, hasHonour, isMarked, canScore, onScore } = props
+  const { outing, levels, ball, at, isYou, teesOff, hasHonour, isMarked, canScore, onScore } = props
   const [isMore, setMore] = useState(false)
   const [hasBeenMore, setBeenMore] = useState(false)
   const key = holeKey(at)
   const player = outing.balls.get(ball)?.name ?? ball
   const card = outing.cards.get(ball)
   const found = card?.scores.get(key) ?? { kind: 'none' as const }
-  const level = results.cards.get(ball)?.levels.get(key) ?? outing.holes.get(at.hole)?.par ?? 4
+  const level = levels.cards.get(ball)?.levels.get(key) ?? outing.holes.get(at.hole)?.par ?? 4
   const settled = found.kind === 'one' ? found.score : null
   // The marker's keys show the marker's own record, so that it is not taken for written.
   const chosen = isMarked && found.kind === 'one' ? markerScore(found) : settled
@@ -63,7 +63,7 @@ export function BallRow(props: Props) {
           <span className="quiet">{say('on-the-card', { score: formatScore(settled) })}</span>
         )}
         {found.kind === 'two' && <TwoMark found={found} level={level} />}
-        <Ticks strokes={strokesHere(outing, results, ball, key)} />
+        <Ticks strokes={strokesHere(outing, levels.prepared, ball, key)} />
         {found.kind === 'two' && (
           <TwoScores player={player} outing={outing} found={found} level={level} onScore={put} />
         )}

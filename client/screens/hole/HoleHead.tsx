@@ -1,21 +1,18 @@
 import type { PlayedHole } from '#core/card/score.ts'
-import type { MatchLine } from '#core/formats/game-result.ts'
 import type { Outing, Player } from '#core/outing/outing.ts'
-import { aheadIn, sideName, standOf, toPlayOf } from '../../parts/match-view.ts'
 import { say } from '../../words/say.ts'
+import type { HeadMatch } from './standings.ts'
 
 interface Props {
   readonly outing: Outing
   readonly at: PlayedHole
-  readonly match: MatchLine | null
-  /** Which game that is; null where there is one alone. */
-  readonly matchTitle: string | null
+  readonly match: HeadMatch | null
   /** Whose tee gives the length. */
   readonly player: Player | null
 }
 
 /** The hole's number, par, index and length, and how the match stands. */
-export function HoleHead({ outing, at, match, matchTitle, player }: Props) {
+export function HoleHead({ outing, at, match, player }: Props) {
   const hole = outing.holes.get(at.hole)
   const tee = player?.tee ? outing.tees.get(player.tee) : undefined
   const length = tee?.lengths?.byHole[at.hole - 1]
@@ -37,29 +34,22 @@ export function HoleHead({ outing, at, match, matchTitle, player }: Props) {
           </>
         )}
       </p>
-      {match && <MatchStand outing={outing} match={match} title={matchTitle} />}
+      {match && <MatchStand match={match} />}
     </div>
   )
 }
 
-interface StandProps {
-  readonly outing: Outing
-  readonly match: MatchLine
-  readonly title: string | null
-}
-
-function MatchStand({ outing, match, title }: StandProps) {
-  const ahead = aheadIn(match)
+function MatchStand({ match: { stand, side, toPlay, title } }: { readonly match: HeadMatch }) {
   return (
     <p className="hole-match">
-      <strong>{standOf(match.state)}</strong>
-      {ahead && (
+      <strong>{stand}</strong>
+      {side && (
         <>
-          {sideName(outing, ahead)}
+          {side}
           <br />
         </>
       )}
-      {toPlayOf(match.state)}
+      {toPlay}
       {title && (
         <>
           <br />

@@ -1,12 +1,11 @@
 import { recordOf } from '#core/card/card.ts'
 import { holeKey, type PlayedHole } from '#core/card/score.ts'
-import { honourOf } from '#core/outing/honour.ts'
+import type { Levels } from '#core/outing/levels.ts'
 import type { Ball, Group, Outing } from '#core/outing/outing.ts'
-import type { Results } from '#core/outing/results.ts'
 import { ballsInTurn, teeShotOf } from '#core/outing/tee-shot.ts'
 import type { BallId, LogId } from '#core/values/ids.ts'
 import { LockButton } from '../../parts/LockButton.tsx'
-import { lazyPart } from '../../parts/later.tsx'
+import { fetchSoon, lazyPart, useFetched } from '../../parts/later.tsx'
 import { ScreenOn } from '../../parts/ScreenOn.tsx'
 import { Strip } from '../../parts/Strip.tsx'
 import { stripOf, stripWords } from '../../parts/strip-view.ts'
@@ -20,15 +19,11 @@ import { HeldScores } from './HeldScores.tsx'
 import { HoleHead } from './HoleHead.tsx'
 import { holeInPlay, isAllIn, isBehind, isCurrentFor } from './hole-in-play.ts'
 import { holesOf, threeJustClosed } from './hole-view.ts'
-import { levelAtEnd } from './level-at-end.ts'
 import { More } from './More.tsx'
 import { News } from './News.tsx'
 import { OtherBalls } from './OtherBalls.tsx'
 import { OtherStands } from './OtherStands.tsx'
-import { PickUpHint } from './PickUpHint.tsx'
 import type { Tap } from './score-guard.ts'
-import { skinsAtEnd } from './skins-left.ts'
-import { standsOf } from './stands.ts'
 import { Turn } from './Turn.tsx'
 import { UndoScore } from './UndoScore.tsx'
 import { useScoreGuard } from './use-score-guard.ts'
@@ -43,29 +38,27 @@ const OwnLine = lazyPart(async () => (await import('./own/OwnLine.tsx')).OwnLine
 const SkinsAtEnd = lazyPart(async () => (await import('./more/SkinsAtEnd.tsx')).SkinsAtEnd)
 const LevelAtEnd = lazyPart(async () => (await import('./more/LevelAtEnd.tsx')).LevelAtEnd)
 
+// Cards and levels are enough to score a hole; what the games come to is on its way when the page begins.
+const standingsOnHole = fetchSoon(async () => (await import('./standings.ts')).standingsOnHole)
+
 interface Props {
   readonly log: LogId
   readonly outing: Outing
-  readonly results: Results
+  readonly levels: Levels
   readonly group: Group
   readonly at: PlayedHole
 }
 
 /** One hole: the strip on top, a row a player, the next hole at the bottom. */
-export function HolePage({ log, outing, results, group, at }: Props) {
+export function HolePage({ log, outing, levels, group, at }: Props) {
   const me = useOuting(store => store.me)
   const hasThrees = usePlan(store => store.plan?.habits['six-threes'] ?? true)
   const [whose, setWhose] = useWhose(log, outing, me)
   const scored = ballsScored(group, whose)
   const shown = whose.ball ?? group.balls[0]
   const canScore = me?.role === 'desk' || me?.role === 'scorer'
-  const stands = standsOf(outing, results, group.balls, holeKey(at))
-  // A match that goes on comes before one that is over.
-  const first = stands.find(({ match }) => match?.state.result === null) ?? stands.find(({ match }) => match !== null)
-  const level = levelAtEnd(results, group, at)
-  const left = skinsAtEnd(outing, results, group, at)
+  const standings = useFetched(standingsOnHole)?.(outing, levels, group, scored, at) ?? null
   const inTurn = ballsInTurn(outing).filter(({ id }) => group.balls.includes(id))
-  const honour = honourOf(outing, results, group, at)
   const { guard, put, answer } = useScoreGuard(
     tap => isCurrentFor(outing, group, tap.ball, tap) || (tap.ball === whose.marks && lacksMarker(outing, tap)),
     tap => writeScore(outing, tap, tap.ball === whose.marks),
@@ -83,7 +76,7 @@ export function HolePage({ log, outing, results, group, at }: Props) {
         log={log}
         holes={holesOf(group)}
         at={at}
-        closedThree={hasThrees ? threeJustClosed(outing, results, scored, at) : null}
+        closedThree={hasThrees ? threeJustClosed(outing, levels, scored, at) : null}
         isBehind={isBehind(outing, group, scored, at)}
         isOver={isAllIn(outing, group)}
       >
@@ -93,33 +86,32 @@ export function HolePage({ log, outing, results, group, at }: Props) {
     )
   return (
     <OutingPage tab="hole" above={turn}>
-      {shown && <StripOnTop outing={outing} results={results} ball={shown} at={at} />}
+      {shown && <StripOnTop outing={outing} levels={levels} ball={shown} at={at} />}
       <HoleHead
         outing={outing}
         at={at}
-        match={first?.match ?? null}
-        matchTitle={stands.length > 1 ? (first?.title ?? null) : null}
+        match={standings?.head ?? null}
         player={outing.players.get(outing.balls.get(shown ?? ('' as BallId))?.players[0] ?? ('' as never)) ?? null}
       />
       {scored.map(ball => (
         <BallRow
           key={`${ball} ${holeKey(at)}`}
           outing={outing}
-          results={results}
+          levels={levels}
           ball={ball}
           at={at}
           isYou={ball === whose.ball}
           teesOff={teeShotWords(outing, inTurn, ball, at)}
-          hasHonour={honour?.balls.includes(ball) ?? false}
+          hasHonour={standings?.honour.includes(ball) ?? false}
           isMarked={ball === whose.marks}
           canScore={canScore}
           onScore={score => put({ ball, ...at, score })}
         />
       ))}
       {canScore && inTurn.length > 0 && <FirstTeeShots outing={outing} group={group} at={at} balls={inTurn} />}
-      {canScore && <PickUpHint outing={outing} results={results} balls={scored} at={at} />}
+      {canScore && standings?.pickUp && <p className="hint">{standings.pickUp}</p>}
       <OtherBalls outing={outing} balls={group.balls.filter(ball => !scored.includes(ball))} at={at} />
-      <OtherStands stands={stands.filter(stand => stand !== first)} />
+      <OtherStands stands={standings?.others ?? []} />
       {canScore && (
         <OwnLine log={log} outing={outing} ball={whose.ball} at={at} isShut={isForOthersToo(whose, group)} />
       )}
@@ -127,9 +119,9 @@ export function HolePage({ log, outing, results, group, at }: Props) {
       {!canScore && !isCardLog(log) && (
         <p className="notice">{say(me?.role === 'viewer' ? 'share-viewing' : 'hole-not-let-in')}</p>
       )}
-      {canScore && level && <LevelAtEnd log={log} outing={outing} group={group} level={level} />}
-      {canScore && left && <SkinsAtEnd log={log} outing={outing} group={group} left={left} />}
-      {canScore && <More outing={outing} results={results} group={group} at={at} />}
+      {canScore && standings?.level && <LevelAtEnd log={log} outing={outing} group={group} level={standings.level} />}
+      {canScore && standings?.left && <SkinsAtEnd log={log} outing={outing} group={group} left={standings.left} />}
+      {canScore && <More outing={outing} group={group} at={at} />}
       {canScore && <WhoseChoice whose={whose} outing={outing} group={group} onWhose={setWhose} />}
       <ScreenOn />
     </OutingPage>
@@ -156,13 +148,13 @@ function ballsScored(group: Group, whose: Whose): readonly BallId[] {
 
 interface StripProps {
   readonly outing: Outing
-  readonly results: Results
+  readonly levels: Levels
   readonly ball: BallId
   readonly at: PlayedHole
 }
 
-function StripOnTop({ outing, results, ball, at }: StripProps) {
-  const level = results.cards.get(ball)
+function StripOnTop({ outing, levels, ball, at }: StripProps) {
+  const level = levels.cards.get(ball)
   if (!level) return null
   const name = outing.balls.get(ball)?.name ?? ball
   return <Strip blocks={stripOf(outing, level, holeKey(at))} label={stripWords(name, level)} hasSums />

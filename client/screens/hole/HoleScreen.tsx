@@ -11,14 +11,14 @@ import { groupShown, holesOf } from './hole-view.ts'
 /** The hole that the address names, or the one in play. */
 export function HoleScreen({ hole, lap }: { readonly hole: number | null; readonly lap: number }) {
   const outing = useOuting(store => store.outing)
-  const results = useOuting(store => store.results)
+  const levels = useOuting(store => store.levels)
   const own = useOuting(ownGroupOf)
   const log = useOuting(store => store.log)
-  if (!outing || !results || !log) return null
+  if (!outing || !levels || !log) return null
   const group = groupShown(outing, own)
   if (!group || group.balls.length === 0) return <Nothing words={say('no-balls')} />
   const asked = holesOf(group).find(each => each.hole === hole && each.lap === lap)
-  if (asked) return <HolePage log={log} outing={outing} results={results} group={group} at={asked} />
+  if (asked) return <HolePage log={log} outing={outing} levels={levels} group={group} at={asked} />
   const inPlay = holeInPlay(outing, group)
   // The address names the hole, so that the page does not move on under the finger that puts in its last score.
   return inPlay ? <Redirect to={holePath(log, inPlay)} replace /> : <Nothing words={say('no-holes')} />

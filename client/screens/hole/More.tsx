@@ -10,7 +10,7 @@ const MoreOnHole = lazyPart(async () => (await import('./more/MoreOnHole.tsx')).
 })
 
 /** One tap away: concessions, agreed results and everything else that is no score. */
-export function More(props: MoreProps) {
+export function More(props: Omit<MoreProps, 'results'>) {
   const [isOpen, setOpen] = useState(false)
   return (
     <div className="more-line">

@@ -1,7 +1,7 @@
-import type { Stand } from './stands.ts'
+import type { Standings } from './standings.ts'
 
 /** How the games stand that the head has no room for, a line each. */
-export function OtherStands({ stands }: { readonly stands: readonly Stand[] }) {
+export function OtherStands({ stands }: { readonly stands: Standings['others'] }) {
   if (stands.length === 0) return null
   return (
     <ul className="stands">

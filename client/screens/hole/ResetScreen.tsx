@@ -1,7 +1,8 @@
 import { useLocation } from 'wouter'
 import type { HoleKey } from '#core/card/score.ts'
+import type { Levels } from '#core/outing/levels.ts'
 import type { Outing } from '#core/outing/outing.ts'
-import type { Results, Three } from '#core/outing/results.ts'
+import type { Three } from '#core/outing/results.ts'
 import type { BallId } from '#core/values/ids.ts'
 import { Strip } from '../../parts/Strip.tsx'
 import { stripOf, stripWords } from '../../parts/strip-view.ts'
@@ -19,10 +20,10 @@ import { useGroupShown } from './use-group-shown.ts'
 
 /** Between two threes: the last one closed in a line, the next one opened. */
 export function ResetScreen({ three }: { readonly three: number }) {
-  const { outing, results, log, group, whose } = useGroupShown()
+  const { outing, levels, log, group, whose } = useGroupShown()
   const [, go] = useLocation()
   const first = whose.ball ?? group?.balls[0]
-  const level = first && results?.cards.get(first)
+  const level = first && levels?.cards.get(first)
   const next = level?.threes.find(({ number }) => number === three + 1)
   const [start] = next?.holes ?? []
   const [hole = 0, lap = 1] = (start ?? '').split('/').map(Number)
@@ -31,7 +32,7 @@ export function ResetScreen({ three }: { readonly three: number }) {
   }
   // It was read before the phone went into the pocket: what comes out is the hole that was played since.
   useWaking(goOn)
-  if (!outing || !results || !log || !group || !first || !level || !next || !start) return <NowhereScreen />
+  if (!outing || !levels || !log || !group || !first || !level || !next || !start) return <NowhereScreen />
   const balls = whose.mode === 'mine' && whose.ball ? [whose.ball] : group.balls
   const label = stripWords(outing.balls.get(first)?.name ?? first, level)
   const closed = level.threes.find(({ number }) => number === three)
@@ -45,11 +46,11 @@ export function ResetScreen({ three }: { readonly three: number }) {
   return (
     <OutingPage tab="hole" above={onward}>
       <Strip blocks={stripOf(outing, level, start)} label={label} hasSums />
-      <ClosedLine outing={outing} results={results} balls={balls} three={three} />
+      <ClosedLine outing={outing} levels={levels} balls={balls} three={three} />
       <h1 className="reset-title">
         <b>{next.number}</b> <span>{say('fresh-three')}</span>
       </h1>
-      <NextTable outing={outing} results={results} own={whose.ball} balls={balls} next={next} />
+      <NextTable outing={outing} levels={levels} own={whose.ball} balls={balls} next={next} />
       {whose.ball && closed && (
         <AimsOfThree log={log} ball={whose.ball} closed={closed} next={next} isShut={balls.length > 1} />
       )}
@@ -59,7 +60,7 @@ export function ResetScreen({ three }: { readonly three: number }) {
 
 interface ThreeProps {
   readonly outing: Outing
-  readonly results: Results
+  readonly levels: Levels
   readonly balls: readonly BallId[]
 }
 
@@ -69,7 +70,7 @@ interface NextProps extends ThreeProps {
   readonly next: Three
 }
 
-function NextTable({ outing, results, own, balls, next }: NextProps) {
+function NextTable({ outing, levels, own, balls, next }: NextProps) {
   const numbers = next.holes.map(key => Number(key.split('/')[0]))
   return (
     <table className="figures">
@@ -94,9 +95,9 @@ function NextTable({ outing, results, own, balls, next }: NextProps) {
           ))}
           <td className="light">{next.par}</td>
         </tr>
-        {own && <StrokeRows outing={outing} results={results} ball={own} holes={next.holes} />}
+        {own && <StrokeRows outing={outing} levels={levels} ball={own} holes={next.holes} />}
         {balls.map(ball => (
-          <LevelRow key={ball} outing={outing} results={results} ball={ball} three={next.number} holes={next.holes} />
+          <LevelRow key={ball} outing={outing} levels={levels} ball={ball} three={next.number} holes={next.holes} />
         ))}
       </tbody>
     </table>
@@ -104,8 +105,8 @@ function NextTable({ outing, results, own, balls, next }: NextProps) {
 }
 
 /** The owner's strokes on the next three holes, a row for each game that gives others. */
-function StrokeRows({ outing, results, ball, holes }: Omit<RowProps, 'three'>) {
-  return strokesOver(outing, results, ball, holes).map(({ words, byHole }) => (
+function StrokeRows({ outing, levels, ball, holes }: Omit<RowProps, 'three'>) {
+  return strokesOver(outing, levels.prepared, ball, holes).map(({ words, byHole }) => (
     <tr key={words}>
       <th scope="row">{say('reset-strokes', { words })}</th>
       {holes.map((key, place) => (
@@ -120,24 +121,24 @@ function StrokeRows({ outing, results, ball, holes }: Omit<RowProps, 'three'>) {
 
 interface RowProps {
   readonly outing: Outing
-  readonly results: Results
+  readonly levels: Levels
   readonly ball: BallId
   readonly three: number
   readonly holes: readonly HoleKey[]
 }
 
 /** A player's level on each of the next three holes, and the sum that keeps it. */
-function LevelRow({ outing, results, ball, three, holes }: RowProps) {
-  const levels = results.cards.get(ball)?.levels
+function LevelRow({ outing, levels, ball, three, holes }: RowProps) {
+  const own = levels.cards.get(ball)?.levels
   return (
     <tr>
       <th scope="row">
         {outing.balls.get(ball)?.name ?? ball} <span className="quiet">{say('reset-level')}</span>
       </th>
       {holes.map(key => (
-        <td key={key}>{levels?.get(key)}</td>
+        <td key={key}>{own?.get(key)}</td>
       ))}
-      <td>{threeOf(results, ball, three)?.level}</td>
+      <td>{threeOf(levels, ball, three)?.level}</td>
     </tr>
   )
 }

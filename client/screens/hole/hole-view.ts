@@ -1,6 +1,7 @@
 import { type HoleKey, type HoleScore, holeKey, type PlayedHole } from '#core/card/score.ts'
+import type { Levels } from '#core/outing/levels.ts'
 import type { Group, Outing } from '#core/outing/outing.ts'
-import type { Results, Three } from '#core/outing/results.ts'
+import type { Three } from '#core/outing/results.ts'
 import type { BallId, GroupId } from '#core/values/ids.ts'
 
 /** The group that this phone scores for, or the first one. */
@@ -23,12 +24,12 @@ export const isWritten = (outing: Outing, ball: BallId, key: HoleKey): boolean =
 /** The three that ends with this hole, once it is settled for all these balls and nothing behind it is written. */
 export function threeJustClosed(
   outing: Outing,
-  results: Results,
+  levels: Pick<Levels, 'cards'>,
   balls: readonly BallId[],
   at: PlayedHole,
 ): number | null {
   const key = holeKey(at)
-  const threes = results.cards.get(balls[0] ?? ('' as BallId))?.threes ?? []
+  const threes = levels.cards.get(balls[0] ?? ('' as BallId))?.threes ?? []
   const closed = threes.find(({ holes }) => holes.at(-1) === key)
   const next = closed && threes.find(({ number }) => number === closed.number + 1)
   if (!closed || !next) return null
@@ -37,8 +38,8 @@ export function threeJustClosed(
   return isClosed && isFresh ? closed.number : null
 }
 
-export const threeOf = (results: Results, ball: BallId, number: number): Three | null =>
-  results.cards.get(ball)?.threes.find(three => three.number === number) ?? null
+export const threeOf = (levels: Pick<Levels, 'cards'>, ball: BallId, number: number): Three | null =>
+  levels.cards.get(ball)?.threes.find(three => three.number === number) ?? null
 
 /** The keys round the level, in strokes from it. */
 export const keySteps = [-2, -1, 0, 1, 2] as const

@@ -4,10 +4,11 @@ import type { PartTally } from '#core/formats/parts-result.ts'
 import type { Outing } from '#core/outing/outing.ts'
 import type { Results } from '#core/outing/results.ts'
 import type { BallId } from '#core/values/ids.ts'
-import { matchWords, sideName } from '../../parts/match-view.ts'
+import { matchWords } from '../../parts/match-view.ts'
 import { partTitle } from '../../parts/part-title.ts'
+import { sideName } from '../../parts/side-name.ts'
 import { capital, formatList } from '../../words/figures.ts'
-import { say } from '../../words/say.ts'
+import { say } from '../../words/say-any.ts'
 import { shortWord } from './strokes-here.ts'
 
 /** How one game stands for those on the hole: "Singles Alder v Birch", "Birch 1 up, 15 to play". */

@@ -1,11 +1,12 @@
 import type { HoleKey } from '#core/card/score.ts'
 import type { FormatName } from '#core/formats/format-names.ts'
-import type { GameResult } from '#core/formats/game-result.ts'
+import { isMatch, matchPairsOf } from '#core/formats/match-pairs.ts'
+import type { PreparedGame } from '#core/formats/prepared-game.ts'
 import { formatTable } from '#core/formats/table.ts'
+import type { PreparedGames } from '#core/outing/levels.ts'
 import type { Outing } from '#core/outing/outing.ts'
-import type { Results } from '#core/outing/results.ts'
 import type { BallId } from '#core/values/ids.ts'
-import { sideName } from '../../parts/match-view.ts'
+import { sideName } from '../../parts/side-name.ts'
 import { formatList } from '../../words/figures.ts'
 import { isWordKey, say } from '../../words/say.ts'
 
@@ -16,9 +17,14 @@ export interface StrokesHere {
 }
 
 /** A ball's strokes on a hole by game; one word where all games agree, nothing where there is none at all. */
-export function strokesHere(outing: Outing, results: Results, ball: BallId, key: HoleKey): readonly StrokesHere[] {
-  const games = [...results.games.values()]
-  const isOneMatch = games.filter(({ kind }) => kind === 'match').length < 2
+export function strokesHere(
+  outing: Outing,
+  prepared: PreparedGames,
+  ball: BallId,
+  key: HoleKey,
+): readonly StrokesHere[] {
+  const games = [...prepared.values()]
+  const isOneMatch = games.filter(game => game.kind === 'sound' && isMatch(game.sound.contest)).length < 2
   const found = toldApart(games.flatMap(game => strokesIn(outing, game, ball, key, isOneMatch)))
   const wordsOf = new Map<number, readonly string[]>()
   for (const { words, strokes } of found) wordsOf.set(strokes, [...new Set([...(wordsOf.get(strokes) ?? []), words])])
@@ -40,12 +46,12 @@ export interface StrokesOverHoles {
 /** A ball's strokes on some holes, a line a game; games that agree on all of them share one, none without a stroke. */
 export function strokesOver(
   outing: Outing,
-  results: Results,
+  prepared: PreparedGames,
   ball: BallId,
   keys: readonly HoleKey[],
 ): readonly StrokesOverHoles[] {
-  const games = [...results.games.values()]
-  const isOneMatch = games.filter(({ kind }) => kind === 'match').length < 2
+  const games = [...prepared.values()]
+  const isOneMatch = games.filter(game => game.kind === 'sound' && isMatch(game.sound.contest)).length < 2
   const lines = new Map<string, number[]>()
   for (const [place, key] of keys.entries()) {
     for (const { words, strokes } of toldApart(games.flatMap(game => strokesIn(outing, game, ball, key, isOneMatch)))) {
@@ -80,20 +86,21 @@ const toldApart = (found: readonly Found[]): readonly Found[] =>
 /** One entry a game; of a game with several matches one for each, where they differ. */
 function strokesIn(
   outing: Outing,
-  game: GameResult,
+  game: PreparedGame,
   ball: BallId,
   key: HoleKey,
   isOneMatch: boolean,
 ): readonly Found[] {
-  if (game.kind === 'gap' || !formatTable[game.format].measure.isNet) return []
-  const word = game.kind === 'match' && isOneMatch ? say('match') : shortWord(game.format)
-  const title = say(game.format)
-  const own = game.strokes.get(ball)?.byHole.get(key)
-  if (game.kind !== 'match') return own === undefined ? [] : [{ words: word, title, strokes: own }]
-  const matches = game.matches.flatMap(({ sides, strokes }) => {
-    const here = strokes.get(ball)?.byHole.get(key)
+  if (game.kind === 'gap' || !game.sound.measure.isNet) return []
+  const { format, contest, strokes } = game.sound
+  const word = isMatch(contest) && isOneMatch ? say('match') : shortWord(format)
+  const title = say(format)
+  const own = strokes.get(ball)?.byHole.get(key)
+  if (!isMatch(contest)) return own === undefined ? [] : [{ words: word, title, strokes: own }]
+  const matches = matchPairsOf(game.sound).flatMap(({ sides, strokes: given }) => {
+    const here = given.get(ball)?.byHole.get(key)
     const other = sides.find(side => !side.includes(ball)) ?? []
-    return here === undefined
+    return here === undefined || !sides.flat().includes(ball)
       ? []
       : [{ words: say('against', { side: sideName(outing, other) }), title, strokes: here }]
   })

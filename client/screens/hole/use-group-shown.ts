@@ -6,10 +6,10 @@ import { useWhose } from './whose-scores.ts'
 /** What a page about the group in play shows: the outing, the group, and whose this phone is; null while it is read. */
 export function useGroupShown() {
   const outing = useOuting(store => store.outing)
-  const results = useOuting(store => store.results)
+  const levels = useOuting(store => store.levels)
   const me = useOuting(store => store.me)
   const log = useOuting(store => store.log)
   const own = useOuting(ownGroupOf)
   const [whose, setWhose] = useWhose(log, outing, me)
-  return { outing, results, log, group: outing && groupShown(outing, own), whose, setWhose }
+  return { outing, levels, log, group: outing && groupShown(outing, own), whose, setWhose }
 }

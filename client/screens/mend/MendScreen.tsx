@@ -1,4 +1,5 @@
 import { useOuting } from '../../state/use-outing.ts'
+import { useResults } from '../../state/use-results.ts'
 import { say } from '../../words/say-any.ts'
 import { OutingPage } from '../outing/OutingPage.tsx'
 import { courseOfOuting } from '../start/course-of.ts'
@@ -11,7 +12,7 @@ import { MendTees } from './MendTees.tsx'
 /** What was wrong from the start, put right in the middle of the round: every game follows, no score moves. */
 export function MendScreen() {
   const outing = useOuting(store => store.outing)
-  const results = useOuting(store => store.results)
+  const results = useResults()
   const role = useOuting(store => store.me?.role ?? null)
   if (!outing || !results) return null
   const course = courseOfOuting(outing)

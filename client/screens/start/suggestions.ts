@@ -1,5 +1,5 @@
 import type { FormatName } from '#core/formats/format-names.ts'
-import { formatTable } from '#core/formats/table.ts'
+import { strokesGivenIn } from '#core/formats/table.ts'
 import { say } from '../../words/say-any.ts'
 import { newGameDraft } from '../games/game-draft.ts'
 import type { Draft } from './draft.ts'
@@ -23,7 +23,7 @@ export function suggestionsFor({ players: { length }, ballPlayers }: Draft): rea
 
 /** What it is, and whose strokes count. */
 export const suggestionWords = (format: Suggested): string =>
-  `${say(`suggest-${format}`)} ${say(`suggest-strokes-${formatTable[format].contest.strokes}`)}`
+  `${say(`suggest-${format}`)} ${say(`suggest-strokes-${strokesGivenIn(format)}`)}`
 
 /** This game alone, as the format proposes it. */
 export const withSuggestion = ({ games }: Draft, format: FormatName): Pick<Draft, 'games'> => {

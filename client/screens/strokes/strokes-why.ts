@@ -1,11 +1,11 @@
 import type { BallStrokes } from '#core/formats/game-result.ts'
-import { formatTable } from '#core/formats/table.ts'
+import { strokesGivenIn } from '#core/formats/table.ts'
 import { allowanceTaken } from '#core/handicap/playing-handicap.ts'
 import { happeningsOf } from '#core/outing/happenings-of.ts'
 import type { Game, Outing } from '#core/outing/outing.ts'
 import type { Fraction } from '#core/values/fraction.ts'
 import type { BallId } from '#core/values/ids.ts'
-import { sideName } from '../../parts/match-view.ts'
+import { sideName } from '../../parts/side-name.ts'
 import { formatList } from '../../words/figures.ts'
 import { say } from '../../words/say-any.ts'
 
@@ -15,7 +15,7 @@ type Strokes = ReadonlyMap<BallId, BallStrokes>
 export function whyWords(outing: Outing, game: Game, ball: BallId, strokes: Strokes): string {
   const of = strokes.get(ball)
   if (of === undefined || game.format === null) return ''
-  const isDifference = formatTable[game.format].contest.strokes === 'difference'
+  const isDifference = strokesGivenIn(game.format) === 'difference'
   const isRuled = !isDifference && happeningsOf(outing, game).netOff.has(ball)
   if (isRuled) return say('why-ruled', { n: plus(of.strokes) })
   if (isDifference && isOfDifferences(game, strokes)) return differenceWords(outing, game, ball, of, strokes)

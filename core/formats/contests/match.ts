@@ -1,27 +1,17 @@
 import type { Contest, SoundGame } from '#core/formats/game-input.ts'
-import type { GameResult, MatchLine, MatchSides } from '#core/formats/game-result.ts'
+import type { MatchLine, MatchSides } from '#core/formats/game-result.ts'
 import { type MatchHoles, matchLineOf } from '#core/formats/match-line.ts'
+import { matchPairsOf } from '#core/formats/match-pairs.ts'
 import { lossOf } from '#core/formats/match-sides.ts'
 
-/** Hole by hole, every side against every other; strokes are the difference from the lowest of all. */
-export const match: Contest = { strokes: 'difference', resultOf: game => resultOf(game, game => game) }
-
-/**
- * The same with a difference of its own in each match: each player of three plays two separate matches with one ball.
- * Source: Rules of Golf, rule 21.4; R&A and USGA; 2023. The one difference from the lowest instead is common practice.
- */
-export const matchOfEachPair: Contest = {
-  strokes: 'difference',
-  resultOf: game => resultOf(game, (of, sides) => ({ ...of, strokes: of.strokesBetween(sides.flat()) })),
-}
-
-function resultOf(game: SoundGame, gameOf: (game: SoundGame, sides: MatchSides) => SoundGame): GameResult {
-  const matches = pairsOf(game.sides).map(sides => wholeMatch(gameOf(game, sides), sides))
-  return { kind: 'match', game: game.game, format: game.format, strokes: game.strokes, matches }
-}
-
-const pairsOf = (sides: SoundGame['sides']): MatchSides[] =>
-  sides.flatMap((one, place) => sides.slice(place + 1).map(other => [one, other] as const))
+/** Hole by hole, every side against every other. */
+export const match: Contest = game => ({
+  kind: 'match',
+  game: game.game,
+  format: game.format,
+  strokes: game.strokes,
+  matches: matchPairsOf(game).map(({ sides, strokes }) => wholeMatch({ ...game, strokes }, sides)),
+})
 
 const wholeMatch = (game: SoundGame, sides: MatchSides): MatchLine =>
   matchLineOf(game, sides, { ...holesOf(game, sides), adjustment: holesDeducted(game, sides), isPart: false })

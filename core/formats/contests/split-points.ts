@@ -8,10 +8,10 @@ import { type SplitPointScale, splitPointScales, splitPoints } from '#core/forma
 import type { Fraction } from '#core/values/fraction.ts'
 
 /** Every hole gives its points from the best to the worst, all off the lowest. Common practice; no body publishes it. */
-export const splitPointsBy = (scale: SplitPointScale): Contest => ({
-  strokes: 'difference',
-  resultOf: game => resultOf(game, scale),
-})
+export const splitPointsBy =
+  (scale: SplitPointScale): Contest =>
+  game =>
+    resultOf(game, scale)
 
 function resultOf(game: SoundGame, scale: SplitPointScale): GameResult {
   const keys = holesInPlay(game)

@@ -2,7 +2,7 @@ import type { HoleKey } from '#core/card/score.ts'
 import { type BallInGame, ballInGame, type HoleOfBall, holeOfBall, notesOfSide } from '#core/formats/ball-hole.ts'
 import { sideValueOf } from '#core/formats/counting-balls.ts'
 import { type Contest, type Earlier, type InputHole, type SoundGame, scheduledOf } from '#core/formats/game-input.ts'
-import type { DrivesUsed, GameResult, HoleNote, SideHole, TotalLine } from '#core/formats/game-result.ts'
+import type { DrivesUsed, HoleNote, SideHole, TotalLine } from '#core/formats/game-result.ts'
 import type { BallHole } from '#core/formats/parts.ts'
 import { lineOfPlaced, placeLines, type UnplacedLine } from '#core/formats/places.ts'
 import { penaltyOnRound } from '#core/formats/round-penalty.ts'
@@ -12,9 +12,7 @@ import { splitTies } from '#core/formats/ties.ts'
 import type { BallId } from '#core/values/ids.ts'
 
 /** Every side adds up its scheduled holes; the table is in order of the sums. */
-export const total: Contest = { strokes: 'own', resultOf }
-
-function resultOf(game: SoundGame, earlier: Earlier | null): GameResult {
+export const total: Contest = (game, earlier) => {
   const known = linesKept(earlier)
   const lines = game.sides.map(side => known.get(side) ?? lineOf(game, side))
   const { lines: placed, ties } = splitTies(game, placeLines(lines, game.measure.unit))

@@ -1,6 +1,8 @@
 import { describe, expect, it } from 'vitest'
 import { foldOps } from '#core/log/fold.ts'
 import { makeKey, scoreKey } from '#core/outing/keys.ts'
+import type { Results } from '#core/outing/results.ts'
+import { resultsAfter, resultsOf } from '#core/outing/results-of.ts'
 import { type OutingView, viewAfter, viewOf } from '#core/outing/view.ts'
 import type { Json } from '#core/values/json.ts'
 import { isKnownValue } from '#shared/facts.ts'
@@ -30,7 +32,7 @@ const keys = [...scores, ...scores, ...scores, close, handicap, 'of-a-newer-vers
 const start = stateWith([])
 
 /** All but what makes the next score quick. */
-const shownOf = ({ state, outing, results: { games, cards } }: OutingView) => ({
+const shownOf = ({ state, outing }: OutingView, { games, cards }: Results) => ({
   state,
   outing,
   games,
@@ -43,9 +45,13 @@ describe('the view after more ops', () => {
     histories({ keys, valuesOf }),
     ops => {
       let view: OutingView = viewOf(start, isKnownValue)
+      let results = resultsAfter(null, view.levels)
       for (const op of ops) {
-        view = viewAfter(view, foldOps(view.state, [op]), isKnownValue)
-        expect(shownOf(view)).toEqual(shownOf(viewOf(view.state, isKnownValue)))
+        const next = viewAfter(view, foldOps(view.state, [op]), isKnownValue)
+        results = resultsAfter({ levels: view.levels, results }, next.levels)
+        view = next
+        const whole = viewOf(view.state, isKnownValue)
+        expect(shownOf(view, results)).toEqual(shownOf(whole, resultsOf(whole.outing)))
       }
     },
     4_000,
@@ -58,7 +64,7 @@ describe('the view after more ops', () => {
     const after = viewAfter(before, state, isKnownValue)
     expect(after.outing.players).toBe(before.outing.players)
     expect(after.outing.cards.get(birch)).toBe(before.outing.cards.get(birch))
-    expect(after.results.cards.get(birch)).toBe(before.results.cards.get(birch))
+    expect(after.levels.cards.get(birch)).toBe(before.levels.cards.get(birch))
     expect(after.outing.cards.get(alder)).not.toBe(before.outing.cards.get(alder))
     expect(viewAfter(after, after.state, isKnownValue)).toBe(after)
   })

@@ -1,7 +1,7 @@
 import { useState } from 'react'
 import { agreeHoleFacts } from '#core/outing/acts-match.ts'
 import { Choice } from '../../../parts/Choice.tsx'
-import { sideName } from '../../../parts/match-view.ts'
+import { sideName } from '../../../parts/side-name.ts'
 import { useWork } from '../../../parts/use-work.ts'
 import { act } from '../../../state/actions.ts'
 import { say } from '../../../words/say-any.ts'

@@ -1,6 +1,6 @@
 import { useState } from 'react'
-import { sideName } from '../../../parts/match-view.ts'
 import { Select } from '../../../parts/Select.tsx'
+import { sideName } from '../../../parts/side-name.ts'
 import { useWork } from '../../../parts/use-work.ts'
 import { act } from '../../../state/actions.ts'
 import { useOuting } from '../../../state/use-outing.ts'

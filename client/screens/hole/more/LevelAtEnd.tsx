@@ -1,7 +1,7 @@
 import type { MatchLine } from '#core/formats/game-result.ts'
 import { agreeResultFacts } from '#core/outing/acts-match.ts'
 import type { LogId } from '#core/values/ids.ts'
-import { sideName } from '../../../parts/match-view.ts'
+import { sideName } from '../../../parts/side-name.ts'
 import { say } from '../../../words/say.ts'
 import type { LevelMatch } from '../level-at-end.ts'
 import type { MoreProps } from './MoreOnHole.tsx'

@@ -2,6 +2,7 @@ import type { PlayedHole } from '#core/card/score.ts'
 import type { Group, Outing } from '#core/outing/outing.ts'
 import type { Results } from '#core/outing/results.ts'
 import { useOuting } from '../../../state/use-outing.ts'
+import { useResults } from '../../../state/use-results.ts'
 import { say } from '../../../words/say-any.ts'
 import { Absences } from './Absences.tsx'
 import { Drives } from './Drives.tsx'
@@ -22,8 +23,11 @@ export interface MoreProps {
 }
 
 /** Everything that can be said of a hole beside its scores. */
-export function MoreOnHole(props: MoreProps) {
+export function MoreOnHole(said: Omit<MoreProps, 'results'>) {
+  const results = useResults()
   const isDesk = useOuting(store => store.me?.role === 'desk')
+  if (!results) return null
+  const props = { ...said, results }
   const lines = notesOnHole(props.outing, props.group, props.at)
   return (
     <div className="stack more-on-hole">

@@ -2,7 +2,7 @@ import { holeKey, type PlayedHole } from '#core/card/score.ts'
 import type { AgreedHole, AgreedResult } from '#core/formats/happenings.ts'
 import type { Game, Group, Outing } from '#core/outing/outing.ts'
 import type { BallId } from '#core/values/ids.ts'
-import { sideName } from '../../../parts/match-view.ts'
+import { sideName } from '../../../parts/side-name.ts'
 import { say } from '../../../words/say-any.ts'
 import { gameTitle } from '../../board/board-view.ts'
 

@@ -17,9 +17,9 @@ import { useAims } from './use-aims.ts'
 
 /** The targets of the six threes, set before the first tee, and the player's cue; on this phone alone. */
 export function AimsScreen() {
-  const { outing, results, log, group, whose, setWhose } = useGroupShown()
-  if (!outing || !results || !log || !group) return null
-  const level = whose.ball && group.balls.includes(whose.ball) ? results.cards.get(whose.ball) : undefined
+  const { outing, levels, log, group, whose, setWhose } = useGroupShown()
+  if (!outing || !levels || !log || !group) return null
+  const level = whose.ball && group.balls.includes(whose.ball) ? levels.cards.get(whose.ball) : undefined
   return (
     <OutingPage tab="hole">
       <div className="stack">

@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest'
 import { formatAims, parseAims, proposedTargets, withTarget } from '#client/screens/hole/own/aims.ts'
 import { strokesOver } from '#client/screens/hole/strokes-here.ts'
+import { levelsOf } from '#core/outing/levels.ts'
 import { resultsOf } from '#core/outing/results-of.ts'
 import { must } from '#core/values/assert.ts'
 import { outingOfPlain, plainWith } from '#tests/kit/plain-outing.ts'
@@ -38,7 +39,7 @@ describe('strokes over the next three', () => {
     const over = (player: string, holes: readonly number[]) =>
       strokesOver(
         outing,
-        results,
+        levelsOf(outing).prepared,
         ball(player),
         holes.map(each => hole(each)),
       )

@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest'
 import { standsOf } from '#client/screens/hole/stands.ts'
 import { strokesHere } from '#client/screens/hole/strokes-here.ts'
+import { levelsOf } from '#core/outing/levels.ts'
 import { resultsOf } from '#core/outing/results-of.ts'
 import { type Change, outingOfPlain, plainWith } from '#tests/kit/plain-outing.ts'
 import { ball, hole } from '#tests/kit/played-game.ts'
@@ -14,12 +15,12 @@ const pairs = [
 /** Course handicaps at Quillmoor: Alder 14, Birch 7, Cedar 21, Rowan 11; every game at 100 %. */
 function outingWith(change: Change = {}) {
   const outing = outingOfPlain(plainWith(change))
-  return { outing, results: resultsOf(outing) }
+  return { outing, prepared: levelsOf(outing).prepared, results: resultsOf(outing) }
 }
 
 const here = (change: Change, player: string, number: number) => {
-  const { outing, results } = outingWith(change)
-  return strokesHere(outing, results, ball(player), hole(number))
+  const { outing, prepared } = outingWith(change)
+  return strokesHere(outing, prepared, ball(player), hole(number))
 }
 
 describe('strokes on a hole', () => {

@@ -4,7 +4,7 @@ import { factsOfPlain } from '#core/outing/facts-of-plain.ts'
 import { faultsOfPlain } from '#core/outing/plain-faults.ts'
 import type { PlainOuting } from '#core/outing/plain-file.ts'
 import { plainOf } from '#core/outing/plain-of.ts'
-import { resultsOf } from '#core/outing/results-of.ts'
+import { resultsAfter, resultsOf } from '#core/outing/results-of.ts'
 import { settledOf } from '#core/outing/settled.ts'
 import { viewAfter, viewOf } from '#core/outing/view.ts'
 import type { Json } from '#core/values/json.ts'
@@ -152,10 +152,11 @@ describe('a team of three among teams of four', () => {
     const before = viewOf(foldOps(emptyLog, [start]), isKnownValue)
     const after = viewAfter(before, foldOps(before.state, [later]), isKnownValue)
     const whole = viewOf(foldOps(emptyLog, [start, later]), isKnownValue)
-    expect(after.results.games).toEqual(whole.results.games)
-    expect(settledOf(after.outing, after.results)).toEqual(settledOf(whole.outing, resultsOf(whole.outing)))
-    const lines = (of: typeof after) => settledOf(of.outing, of.results).games
-    expect(lines(after)).not.toEqual(lines(before))
+    const results = resultsOf(before.outing)
+    const next = resultsAfter({ levels: before.levels, results }, after.levels)
+    expect(next.games).toEqual(resultsOf(whole.outing).games)
+    expect(settledOf(after.outing, next)).toEqual(settledOf(whole.outing, resultsOf(whole.outing)))
+    expect(settledOf(after.outing, next).games).not.toEqual(settledOf(before.outing, results).games)
   })
 })
 

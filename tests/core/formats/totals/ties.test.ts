@@ -1,6 +1,5 @@
 import { describe, expect, it } from 'vitest'
 import { roundFrom } from '#core/card/order-of-play.ts'
-import { total } from '#core/formats/contests/total.ts'
 import { formatNames } from '#core/formats/format-names.ts'
 import type { TieTerms } from '#core/formats/game-methods.ts'
 import { formatTable } from '#core/formats/table.ts'
@@ -39,7 +38,7 @@ const twos = (change: Readonly<Record<number, number>>) =>
 
 // Committee Procedures 5A(6) and the unions' advice on ties, quoted second-hand; no total lets ties stand unasked.
 describe('the terms that a new total proposes', () => {
-  const totals = formatNames.filter(format => formatTable[format].contest === total)
+  const totals = formatNames.filter(format => formatTable[format].contest === 'total')
 
   it.each(totals)('%s: the last nine, six, three and one of the card by what it counts', format => {
     const { measure, sides } = formatTable[format]
