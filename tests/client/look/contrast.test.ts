@@ -1,28 +1,9 @@
 import { readFileSync } from 'node:fs'
 import { describe, expect, test } from 'vitest'
+import { contrast } from '#tests/kit/colour-vision.ts'
+import { looksOfTokens } from './tokens.ts'
 
-/** Relative luminance and contrast. Source: WCAG 2.2, W3C 2023, definitions of both. */
-function luminance(hex: string): number {
-  const [red = 0, green = 0, blue = 0] = [1, 3, 5].map(at => {
-    const part = Number.parseInt(hex.slice(at, at + 2), 16) / 255
-    return part <= 0.04045 ? part / 12.92 : ((part + 0.055) / 1.055) ** 2.4
-  })
-  return 0.2126 * red + 0.7152 * green + 0.0722 * blue
-}
-
-function contrast(one: string, other: string): number {
-  const [light = 0, dark = 0] = [luminance(one), luminance(other)].sort((a, b) => b - a)
-  return (light + 0.05) / (dark + 0.05)
-}
-
-const css = readFileSync(new URL('../../../client/look/tokens.css', import.meta.url), 'utf8')
-
-const looks = css
-  .split('}')
-  .map(block =>
-    Object.fromEntries([...block.matchAll(/--([a-z-]+): (#[0-9a-f]{6})/g)].map(([, name, hex]) => [name, hex])),
-  )
-  .filter(look => 'paper' in look) as Record<string, string>[]
+const looks = looksOfTokens()
 
 describe('ink on paper', () => {
   test('the day, the night that the phone prefers, and the night by the button', () => {
