@@ -18,8 +18,10 @@ import { connectSockets, createSockets, tellSockets } from './live/socket.ts'
 import { createWelcome, mayLetIn } from './live/welcome.ts'
 import { StartFault } from './start-fault.ts'
 import { openSqliteStore } from './store/sqlite.ts'
+import { createKeepingWatch, type WatchSettings } from './watch/keeping-watch.ts'
+import type { Machine } from './watch/machine.ts'
 
-export interface AppOptions {
+export interface AppOptions extends WatchSettings {
   /** 0 for any free one. */
   readonly port: number
   readonly host: string
@@ -33,10 +35,13 @@ export interface AppOptions {
   readonly tls?: { readonly cert: Buffer; readonly key: Buffer } | null
   readonly limits?: LimiterOptions
   readonly clock?: Clock
+  readonly machine?: Machine
 }
 
 export interface App {
   readonly port: number
+  /** Where the gauges are; null when they are not served. */
+  readonly metricsPort: number | null
   /** Stops accepting, stores what waits, tells every link, and ends. Safe to call twice. */
   close(): Promise<void>
 }
@@ -48,16 +53,18 @@ const partingMs = 50
 export async function createApp(options: AppOptions): Promise<App> {
   const { logger, clock = systemClock, publicUrl = null, tls = null } = options
   let closing: Promise<void> | null = null
-  // What still comes in while the store closes finds it closed: no fault of anybody.
-  const failed = (error: unknown) => logger[closing === null ? 'error' : 'info']({ err: error }, 'failed')
+  const { dataFolder, machine } = options
+  const watch = createKeepingWatch({ settings: options, dataFolder, logger, clock, machine })
+  const { failed } = watch
   let listener: RequestListener = (_request, response) => void response.writeHead(503).end()
   const http = makeServer(tls, (request, response) => listener(request, response))
   const store = await openSqliteStore({
-    folder: options.dataFolder,
+    folder: dataFolder,
     now: clock.now,
     newEra: () => randomBytes(12).toString('hex'),
     warn: line => logger.warn(line),
     failed,
+    committed: watch.committed,
   })
   const addressOf = createAddressOf(options.trustedHops ?? 0)
   const isOwnOrigin = createOriginCheck(publicUrl)
@@ -68,7 +75,7 @@ export async function createApp(options: AppOptions): Promise<App> {
   const changed = ({ log, group }: Place) => room.asked(log, actor => mayLetIn(actor, group))
   const welcome = createWelcome({ door, store, weigh: room.weigh, changed })
   const counted = createCounted(limiter)
-  const dispatch = createDispatch({ room, welcome, counted, failed })
+  const dispatch = watch.tallied(createDispatch({ room, welcome, counted, failed }))
   const asking = createAsking({ door, limiter, changed, failed })
   connectSockets(sockets, room, dispatch, addressOf)
   const isSecure = tls !== null || (publicUrl?.startsWith('https:') ?? false)
@@ -81,6 +88,7 @@ export async function createApp(options: AppOptions): Promise<App> {
   listener = createHttpApp({ room, dispatch, counted, asking, store, logger, isOwnOrigin, addressOf, ...page })
 
   const close = async () => {
+    watch.end()
     http.close()
     await store.close()
     // The answers to what has just been stored go out before the links end.
@@ -93,13 +101,16 @@ export async function createApp(options: AppOptions): Promise<App> {
     await sockets.close()
   }
   try {
+    await watch.start({ store, room, links: () => sockets.engine.clientsCount })
     await listen(http, options.port, options.host)
   } catch (error) {
+    watch.end()
     await store.close()
     throw error
   }
   return {
     port: portTaken(),
+    metricsPort: watch.metricsPort(),
     close() {
       closing ??= close()
       return closing

@@ -3,6 +3,23 @@ import { err, ok, type Result } from '#core/values/result.ts'
 export const logLevels = ['fatal', 'error', 'warn', 'info', 'debug', 'trace', 'silent'] as const
 export type LogLevel = (typeof logLevels)[number]
 
+/** Every name that is read of the environment; server/README.md has a row for each, which a test checks. */
+export const settingNames = [
+  'PORT',
+  'HOST',
+  'DATA_DIR',
+  'DATABASE_URL',
+  'PUBLIC_URL',
+  'TRUST_PROXY',
+  'TLS_CERT',
+  'TLS_KEY',
+  'LOG_LEVEL',
+  'BACKUP_ALARM_HOURS',
+  'RETENTION_DAYS',
+  'METRICS_PORT',
+] as const
+export type SettingName = (typeof settingNames)[number]
+
 export interface Settings {
   readonly port: number
   readonly host: string
@@ -12,46 +29,82 @@ export interface Settings {
   readonly trustedHops: number
   readonly tlsFiles: { readonly cert: string; readonly key: string } | null
   readonly logLevel: LogLevel
+  /** A backup older than this is said to be too old; 0: never. */
+  readonly backupAlarmHours: number
+  /** An outing in which nothing was stored for so long is deleted; 0: never. */
+  readonly retentionDays: number
+  /** Where the gauges are served, on this machine alone; null: nowhere. */
+  readonly metricsPort: number | null
 }
 
 type Env = Readonly<Record<string, string | undefined>>
+type Said = (name: SettingName) => string | null
 
 /** Reads the environment; the failure is one line for whoever set it. */
 export function parseSettings(env: Env): Result<Settings, string> {
-  const said = (name: string) => env[name]?.trim() || null
-  if (said('DATABASE_URL'))
-    return err('DATABASE_URL is not supported yet; leave it unset to use the embedded database.')
-  const port = parseCount(said('PORT') ?? '8686', 65_535)
-  if (port === null) return err(`PORT must be a whole number from 0 to 65535; it is "${said('PORT')}".`)
-  const trustedHops = parseCount(said('TRUST_PROXY') ?? '0', 10)
-  if (trustedHops === null) {
-    return err(`TRUST_PROXY must be the number of proxies before the server, 0 to 10; it is "${said('TRUST_PROXY')}".`)
+  const said: Said = name => env[name]?.trim() || null
+  try {
+    return ok(settingsSaid(said))
+  } catch (error) {
+    if (error instanceof WrongSetting) return err(error.message)
+    throw error
   }
-  const publicUrl = said('PUBLIC_URL')
-  if (publicUrl !== null && !isWebAddress(publicUrl)) {
-    return err(`PUBLIC_URL must be an address like https://golf.example with no path; it is "${publicUrl}".`)
+}
+
+class WrongSetting extends Error {}
+
+function settingsSaid(said: Said): Settings {
+  if (said('DATABASE_URL')) {
+    throw new WrongSetting('DATABASE_URL is not supported yet; leave it unset to use the embedded database.')
   }
-  const logLevel = said('LOG_LEVEL') ?? 'info'
-  if (!isLogLevel(logLevel)) return err(`LOG_LEVEL must be one of ${logLevels.join(', ')}; it is "${logLevel}".`)
-  const [cert, key] = [said('TLS_CERT'), said('TLS_KEY')]
-  if ((cert === null) !== (key === null)) return err('TLS_CERT and TLS_KEY must be set together.')
-  return ok({
+  const port = countSaid(said, 'PORT', 'a whole number', 65_535) ?? 8686
+  const metricsPort = countSaid(said, 'METRICS_PORT', 'a whole number', 65_535)
+  if (metricsPort !== null && metricsPort === port && port !== 0) {
+    throw new WrongSetting(`METRICS_PORT must be another port than PORT; both are ${port}.`)
+  }
+  return {
     port,
     host: said('HOST') ?? '0.0.0.0',
     dataFolder: said('DATA_DIR') ?? './data',
-    publicUrl: publicUrl === null ? null : new URL(publicUrl).origin,
-    trustedHops,
-    tlsFiles: cert !== null && key !== null ? { cert, key } : null,
-    logLevel,
-  })
+    publicUrl: publicUrlSaid(said),
+    trustedHops: countSaid(said, 'TRUST_PROXY', 'the number of proxies before the server,', 10) ?? 0,
+    tlsFiles: tlsFilesSaid(said),
+    logLevel: logLevelSaid(said),
+    backupAlarmHours: countSaid(said, 'BACKUP_ALARM_HOURS', 'whole hours (0: no alarm),', 10_000) ?? 48,
+    retentionDays: countSaid(said, 'RETENTION_DAYS', 'whole days (0: nothing is deleted),', 36_500) ?? 0,
+    metricsPort,
+  }
+}
+
+/** Null when nothing is said. */
+function countSaid(said: Said, name: SettingName, what: string, largest: number): number | null {
+  const text = said(name)
+  if (text === null) return null
+  const number = /^\d{1,5}$/.test(text) ? Number(text) : Number.NaN
+  if (number <= largest) return number
+  throw new WrongSetting(`${name} must be ${what} from 0 to ${largest}; it is "${text}".`)
+}
+
+function publicUrlSaid(said: Said): string | null {
+  const text = said('PUBLIC_URL')
+  if (text === null || isWebAddress(text)) return text && new URL(text).origin
+  throw new WrongSetting(`PUBLIC_URL must be an address like https://golf.example with no path; it is "${text}".`)
+}
+
+function tlsFilesSaid(said: Said): Settings['tlsFiles'] {
+  const [cert, key] = [said('TLS_CERT'), said('TLS_KEY')]
+  if (cert !== null && key !== null) return { cert, key }
+  if (cert === null && key === null) return null
+  throw new WrongSetting('TLS_CERT and TLS_KEY must be set together.')
+}
+
+function logLevelSaid(said: Said): LogLevel {
+  const text = said('LOG_LEVEL') ?? 'info'
+  if (isLogLevel(text)) return text
+  throw new WrongSetting(`LOG_LEVEL must be one of ${logLevels.join(', ')}; it is "${text}".`)
 }
 
 const isLogLevel = (text: string): text is LogLevel => (logLevels as readonly string[]).includes(text)
-
-function parseCount(text: string, largest: number): number | null {
-  const number = /^\d{1,5}$/.test(text) ? Number(text) : Number.NaN
-  return number <= largest ? number : null
-}
 
 function isWebAddress(text: string): boolean {
   if (!URL.canParse(text)) return false

@@ -41,8 +41,10 @@ export interface Room {
   leave(link: Link): void
   /** Deletes a log for good, by its desk; a tombstone stays, and its links are cut. */
   delete(shown: Shown): Promise<Deleted>
-  /** Deletes every log in which nothing has been stored since then, milliseconds since 1970; gives back which. */
+  /** Deletes logs in which nothing has been stored since then, milliseconds since 1970, some at a time; gives back which. */
   deleteIdle(before: number): Promise<readonly LogId[]>
+  /** Logs that somebody follows. */
+  openLogs(): number
   /** Cuts every link and says why. */
   close(why: Parting['why']): void
 }
@@ -192,6 +194,7 @@ export function createRoom({ store, clock, tellMany = tellEach, failed = () => {
       for (const log of logs) buried(log)
       return logs
     },
+    openLogs: () => halls.all().length,
     close(why) {
       for (const hall of halls.all()) {
         for (const link of hall.links()) link.part(why)

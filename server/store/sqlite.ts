@@ -21,6 +21,8 @@ export interface SqliteOptions {
   readonly warn: (line: string) => void
   /** An error that became `later`: for the log. */
   readonly failed: (error: unknown) => void
+  /** After each commit of ops: how long it took. */
+  readonly committed?: (seconds: number) => void
 }
 
 /** The embedded store: one file in a folder that this process alone writes. Fails with a StartFault. */
@@ -85,13 +87,13 @@ function clearLog(database: Database): void {
   }
 }
 
-export interface StoreParts extends Pick<SqliteOptions, 'newEra' | 'failed'> {
+export interface StoreParts extends Pick<SqliteOptions, 'newEra' | 'failed' | 'committed'> {
   readonly timing?: CommitTiming
 }
 
 /** A store over a database whose schema is made; `release` lets its folder go. */
 export function createSqliteStore(database: Database, release: () => void, parts: StoreParts): Store {
-  const { newEra, failed, timing } = parts
+  const { newEra, failed, committed, timing } = parts
   const reads = createReads(database)
   const memory = createMemory(reads)
   const writes = createWrites(database, newEra)
@@ -110,7 +112,9 @@ export function createSqliteStore(database: Database, release: () => void, parts
   }
   const commits = createGroupCommit<Entry, Outcome>({
     commit: entries => {
+      const startedAt = performance.now()
       const outcomes = transact(() => writes.appendAll(entries))
+      committed?.((performance.now() - startedAt) / 1_000)
       for (const [index, entry] of entries.entries()) memory.committed(entry, outcomes[index] as Outcome)
       return outcomes
     },

@@ -119,7 +119,7 @@ export interface Store {
   dropOffer(log: LogId, device: DeviceId, n: number): Promise<void>
   /** Deletes a log for good and leaves a tombstone. */
   bury(log: LogId, at: number): Promise<void>
-  /** Buries every log whose last op was stored before then, milliseconds since 1970; gives back which. */
+  /** Buries logs whose last op was stored before then, milliseconds since 1970, some at a time; gives back which. */
   buryIdle(before: number, at: number): Promise<readonly LogId[]>
   /** Null when the last append went well and the store can be read. */
   trouble(): Promise<StoreTrouble | null>

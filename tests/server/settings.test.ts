@@ -14,6 +14,9 @@ describe('the environment', () => {
         trustedHops: 0,
         tlsFiles: null,
         logLevel: 'info',
+        backupAlarmHours: 48,
+        retentionDays: 0,
+        metricsPort: null,
       },
     })
   })
@@ -23,6 +26,12 @@ describe('the environment', () => {
     ['PORT', '65536'],
     ['PORT', '-1'],
     ['TRUST_PROXY', 'true'],
+    ['TRUST_PROXY', '11'],
+    ['BACKUP_ALARM_HOURS', 'daily'],
+    ['RETENTION_DAYS', '-1'],
+    ['RETENTION_DAYS', '36501'],
+    ['METRICS_PORT', '8686'],
+    ['METRICS_PORT', '65536'],
     ['PUBLIC_URL', 'golf.example'],
     ['PUBLIC_URL', 'https://golf.example/round'],
     ['LOG_LEVEL', 'loud'],
