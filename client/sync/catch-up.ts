@@ -4,10 +4,11 @@ import type { Stranger } from '#shared/messages/follow.ts'
 import { type DownPart, exchangedAnswer, followedAnswer, pulledAnswer } from './answers.ts'
 import type { Clock } from './clock.ts'
 import type { Contact } from './contact.ts'
-import { feedSeq, withFeedSeq } from './holding.ts'
+import { feedSeq, type Holding, withFeedSeq } from './holding.ts'
 import type { Keeper } from './keeper.ts'
+import type { Change, LogRecord } from './log-store.ts'
 import { receivedChange, takenAmong } from './received.ts'
-import { forgetEra, lackedChange } from './sent.ts'
+import { type Compared, forgetEra, lackedChange } from './sent.ts'
 
 /** What came of asking a server for what this phone lacks. */
 export type Outcome =
@@ -34,50 +35,78 @@ export interface CatchUp {
   readonly takeIn: (part: Pick<DownPart, 'feed' | 'upTo' | 'ops'>) => Promise<void>
 }
 
+/** One feed, compared. */
+interface Exchanged extends Compared {
+  readonly era: string
+  readonly upTo: number
+}
+
 const done: Outcome = { kind: 'done' }
 const unanswered: Outcome = { kind: 'unanswered' }
 
 export function createCatchUp({ keeper, contact, clock, rename }: CatchUpParts): CatchUp {
-  const takeIn: CatchUp['takeIn'] = async part => {
-    for (const taken of takenAmong(keeper.holding(), part.ops)) await rename(taken)
+  const takeOps = async (ops: DownPart['ops'], note: (record: LogRecord) => LogRecord): Promise<void> => {
+    for (const taken of takenAmong(keeper.holding(), ops)) await rename(taken)
     await keeper.change(holding => {
-      const change = receivedChange(holding, part.ops, clock.now())
-      return { ...change, record: record => withFeedSeq(change.record?.(record) ?? record, part.feed, part.upTo) }
+      const change = receivedChange(holding, ops, clock.now())
+      return { ...change, record: record => note(change.record?.(record) ?? record) }
     })
+  }
+  const takeIn: CatchUp['takeIn'] = ({ feed, upTo, ops }) => takeOps(ops, record => withFeedSeq(record, feed, upTo))
+
+  const askPart = async (feed: Feed, after: number, limitMs?: number): Promise<DownPart | Outcome> => {
+    const answer = pulledAnswer.safeParse(await contact.ask('pull', { feed, after }, limitMs))
+    if (!answer.success || answer.data.kind === 'fault') return unanswered
+    return answer.data.kind === 'stranger' ? answer.data : answer.data.part
   }
 
   const pull: CatchUp['pull'] = async (feed, limitMs) => {
     for (;;) {
-      const after = feedSeq(keeper.holding().record, feed)
-      const answer = pulledAnswer.safeParse(await contact.ask('pull', { feed, after }, limitMs))
-      if (!answer.success || answer.data.kind === 'fault') return unanswered
-      if (answer.data.kind === 'stranger') return answer.data
-      await takeIn(answer.data.part)
-      if (!answer.data.part.more) return done
+      const part = await askPart(feed, feedSeq(keeper.holding().record, feed), limitMs)
+      if ('kind' in part) return part
+      await takeIn(part)
+      if (!part.more) return done
     }
   }
 
-  /** Sequences of another era say nothing of this one. */
-  const enterEra = (era: string): Promise<void> =>
-    keeper.change(({ record }) => (record.era === era ? null : { record: current => ({ ...forgetEra(current), era }) }))
+  /** Takes in what this phone lacks of a feed, however much; its sequences are of an era that is not entered yet. */
+  const takeMissing = async (first: DownPart): Promise<Outcome | { readonly upTo: number }> => {
+    let part = first
+    for (;;) {
+      await takeOps(part.ops, record => record)
+      if (!part.more) return { upTo: part.upTo }
+      const next = await askPart(part.feed, part.upTo)
+      if ('kind' in next) return next
+      part = next
+    }
+  }
 
-  const exchangeOne = async (feed: Feed): Promise<Outcome> => {
+  const exchangeOne = async (feed: Feed): Promise<Outcome | Exchanged> => {
     const here = [...keeper.holding().state.here]
     const answer = exchangedAnswer.safeParse(await contact.ask('exchange', { feed, here }))
     if (!answer.success || answer.data.kind === 'fault') return unanswered
     if (answer.data.kind === 'stranger') return answer.data
-    const { data } = answer
-    await enterEra(data.era)
-    await takeIn(data.part)
-    await keeper.change(holding => lackedChange(holding, feed, data.here))
-    return data.part.more ? pull(feed) : done
+    const { part, ...data } = answer.data
+    const taken = await takeMissing(part)
+    return 'kind' in taken ? taken : { feed, era: data.era, here: data.here, upTo: taken.upTo }
   }
 
+  /**
+   * The era is entered in the one change that notes what its server lacks, of every feed: a phone that ends in between
+   * still knows that it has to compare.
+   */
   const exchange: CatchUp['exchange'] = async feeds => {
+    const all: Exchanged[] = []
     for (const feed of feeds) {
-      const outcome = await exchangeOne(feed)
-      if (outcome.kind !== 'done') return outcome
+      const one = await exchangeOne(feed)
+      if ('kind' in one) return one
+      all.push(one)
     }
+    const [first] = all
+    if (first === undefined) return done
+    // Put back meanwhile: what was compared first says nothing any more.
+    if (all.some(({ era }) => era !== first.era)) return unanswered
+    await keeper.change(holding => enterEra(holding, first.era, all))
     return done
   }
 
@@ -97,4 +126,16 @@ export function createCatchUp({ keeper, contact, clock, rename }: CatchUpParts):
   }
 
   return { follow, exchange, pull, takeIn }
+}
+
+/** Sequences of another era say nothing of this one. */
+function enterEra(holding: Holding, era: string, compared: readonly Exchanged[]): Change {
+  const feeds = compared.map(({ feed, upTo }) => [feed, upTo] as const)
+  const { put } = lackedChange(holding, compared, holding.record.era !== era)
+  // What is followed by HTTP is compared again and again, in the same era.
+  const enter = (record: LogRecord): LogRecord => ({ ...(record.era === era ? record : forgetEra(record)), era })
+  return {
+    ...(put && { put }),
+    record: record => feeds.reduce((next, [feed, upTo]) => withFeedSeq(next, feed, upTo), enter(record)),
+  }
 }

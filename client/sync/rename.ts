@@ -5,6 +5,7 @@ import type { DeviceId, OpId } from '#core/values/ids.ts'
 import type { Json } from '#core/values/json.ts'
 import { type HeldOp, waitingMark } from './held-op.ts'
 import type { Change, LogRecord } from './log-store.ts'
+import { forgetEra } from './sent.ts'
 
 /** A name that this phone takes in a log, with a key of its own. */
 export interface NewName {
@@ -33,7 +34,8 @@ export function renamed(record: LogRecord, waiting: readonly HeldOp[], taken: Op
     remove: again.map(({ op }) => opIdOf(op)),
     put: written,
     record: current => ({
-      ...current,
+      // The server holds another op of the name that was taken: only comparing anew brings it here.
+      ...forgetEra(current),
       device: name.device,
       key: name.key,
       nextN: written.length + 1,

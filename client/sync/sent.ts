@@ -51,12 +51,23 @@ const advanced = (record: LogRecord, { held, verdict }: Sent): LogRecord => {
   return next.reduce((newer, [feed]) => withFeedSeq(newer, feed, verdict.seq), record)
 }
 
-/** After an exchange: what this phone holds of the feed and the server lacks is to be sent. */
-export function lackedChange({ ops }: Holding, feed: Feed, here: Exchange['here']): Change {
-  const theirs: Here = new Map(here)
-  const isLacked = ({ op, mark }: HeldOp): boolean =>
-    mark.kind === 'none' && isInFeed(feed, op.scope) && !isHere(theirs, op.device, op.n)
-  return { put: [...ops.values()].filter(isLacked).map(toSend) }
+/** A feed, and which n of which device a server holds of it. */
+export interface Compared {
+  readonly feed: Feed
+  readonly here: Exchange['here']
+}
+
+/**
+ * After an exchange: what this phone holds of these feeds and the server lacks is to be sent. Of what was carried here
+ * from elsewhere nothing was compared: a server of a new era may lack that too, and says so when it is sent.
+ */
+export function lackedChange({ ops }: Holding, compared: readonly Compared[], isNewEra: boolean): Change {
+  const all = compared.map(({ feed, here }) => ({ feed, theirs: new Map(here) as Here }))
+  const isLacked = ({ op: { scope, device, n } }: HeldOp): boolean => {
+    const around = all.filter(({ feed }) => isInFeed(feed, scope))
+    return around.length === 0 ? isNewEra : around.some(({ theirs }) => !isHere(theirs, device, n))
+  }
+  return { put: [...ops.values()].filter(held => held.mark.kind === 'none' && isLacked(held)).map(toSend) }
 }
 
 /** A server that does not hold the log gets all of it. */

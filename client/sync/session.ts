@@ -224,7 +224,9 @@ export function createSession({ keeper, link, clock, rename, changed }: SessionP
       connect()
       return
     }
-    if (clock.now() - lastWake < wakeEveryMs) return
+    // Of a clock that was put back nothing can be said.
+    const sinceMs = clock.now() - lastWake
+    if (sinceMs >= 0 && sinceMs < wakeEveryMs) return
     lastWake = clock.now()
     if (contact.isUp()) void probe()
     else link.renew()

@@ -125,7 +125,9 @@ export function createHall(ends: FeedEnds, clock: Clock, tellMany: TellMany): Ha
         isGroupTellPlanned = true
         clock.soon(tellGroups)
       }
-      cancelBoard ??= clock.after(Math.max(0, nextBoardAt - clock.now()), tellAll)
+      // A clock that is put back must not hold the boards up.
+      const pauseMs = Math.min(boardPauseMs, Math.max(0, nextBoardAt - clock.now()))
+      cancelBoard ??= clock.after(pauseMs, tellAll)
     },
     offer(message) {
       for (const [link, { actor, held }] of followers) if (actor?.role === 'desk' && !held) link.offered(message)
