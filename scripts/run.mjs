@@ -18,6 +18,7 @@ const commands = {
   settle: { needs: [], takesFile: true },
   'check-values': { needs: [], takesFile: true },
   bench: { needs: inBrowser.includes(args[0] ?? '') ? ['build', 'chromium'] : ['build'], takesFile: false },
+  chaos: { needs: [], takesFile: false },
   demo: { needs: [], takesFile: false },
   backup: { needs: [], takesFile: true },
   restore: { needs: [], takesFile: true },

@@ -21,8 +21,8 @@ export interface CatchUpParts {
   readonly keeper: Keeper
   readonly contact: Contact
   readonly clock: Clock
-  /** Takes a new name for an op whose identity was taken. */
-  readonly rename: (taken: OpId) => Promise<boolean>
+  /** Takes a new name for ops whose identity was taken. */
+  readonly rename: (taken: readonly OpId[]) => Promise<boolean>
 }
 
 /** Asks for what this phone lacks, and takes it in. */
@@ -46,7 +46,8 @@ const unanswered: Outcome = { kind: 'unanswered' }
 
 export function createCatchUp({ keeper, contact, clock, rename }: CatchUpParts): CatchUp {
   const takeOps = async (ops: DownPart['ops'], note: (record: LogRecord) => LogRecord): Promise<void> => {
-    for (const taken of takenAmong(keeper.holding(), ops)) await rename(taken)
+    const taken = takenAmong(keeper.holding(), ops)
+    if (taken.length > 0) await rename(taken)
     await keeper.change(holding => {
       const change = receivedChange(holding, ops, clock.now())
       return { ...change, record: record => note(change.record?.(record) ?? record) }

@@ -63,12 +63,12 @@ export interface Engine {
 
 export function createEngine({ store, link, clock, inventions, stored, isSaved, alone, changed }: EngineParts): Engine {
   const keeper = createKeeper({ store, clock, stored, isSaved, ...(alone && { alone }), changed })
-  const rename = async (taken: OpId): Promise<boolean> => {
+  const rename = async (taken: readonly OpId[]): Promise<boolean> => {
     let isRenamed = false
     const made = await inventions()
     await keeper.change(holding => {
       const name = newNameFor(holding, made)
-      if (!name || !holding.ops.has(taken)) return null
+      if (!name || !taken.every(id => holding.ops.has(id))) return null
       isRenamed = true
       return renamed(holding.record, waitingOps(holding), taken, name)
     })

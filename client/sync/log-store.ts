@@ -12,6 +12,8 @@ export interface LogRecord {
   readonly log: LogId
   /** This phone's name in this log. */
   readonly device: DeviceId
+  /** The names that it had before; missing where it had none. */
+  readonly formerly?: readonly DeviceId[]
   /** The n that the next op takes. */
   readonly nextN: number
   /** The place that the next held op takes. */
@@ -64,6 +66,10 @@ export interface LogStore {
   change(log: LogId, change: Change): Promise<void>
   remove(log: LogId): Promise<void>
 }
+
+/** Whether an op of this name was said by this phone. */
+export const isOwnName = ({ device, formerly = [] }: LogRecord, name: DeviceId): boolean =>
+  name === device || formerly.includes(name)
 
 /** The record after this op was made for the name drawn from it. */
 export const afterDraw = (record: LogRecord, { op, place }: HeldOp): LogRecord => ({

@@ -4,7 +4,7 @@ import { parseOpShape } from '#shared/op.ts'
 import type { DownOp } from './answers.ts'
 import { type HeldOp, noMark } from './held-op.ts'
 import { type Holding, withOwnNumbers } from './holding.ts'
-import type { Change } from './log-store.ts'
+import { type Change, isOwnName } from './log-store.ts'
 import { isWaiting } from './memory-store.ts'
 
 interface Arrival {
@@ -24,7 +24,7 @@ function arrivalsOf({ record }: Holding, ops: readonly DownOp[]): Arrival[] {
 export const takenAmong = (holding: Holding, ops: readonly DownOp[]): OpId[] =>
   arrivalsOf(holding, ops).flatMap(({ op, down }) => {
     const held = holding.ops.get(opIdOf(op))
-    const isTaken = held && held.text !== down[1] && isWaiting(held) && op.device === holding.record.device
+    const isTaken = held && held.text !== down[1] && isWaiting(held) && isOwnName(holding.record, op.device)
     return isTaken ? [opIdOf(op)] : []
   })
 

@@ -4,7 +4,7 @@ import { makeKey } from '#core/outing/keys.ts'
 import type { DeviceId, OpId } from '#core/values/ids.ts'
 import type { Json } from '#core/values/json.ts'
 import { type HeldOp, waitingMark } from './held-op.ts'
-import type { Change, LogRecord } from './log-store.ts'
+import { type Change, isOwnName, type LogRecord } from './log-store.ts'
 import { forgetEra } from './sent.ts'
 
 /** A name that this phone takes in a log, with a key of its own. */
@@ -15,16 +15,21 @@ export interface NewName {
 }
 
 /**
- * The change by which a phone whose op's identity was taken goes on: it takes a new name, registers a key under it,
- * and writes the act again, with the waiting ops that name it, directly or through another.
+ * The change by which a phone whose ops' identities were taken goes on: it takes a new name, registers a key under it,
+ * and writes the acts again, with the waiting ops that name them, directly or through another.
  */
-export function renamed(record: LogRecord, waiting: readonly HeldOp[], taken: OpId, name: NewName): Required<Change> {
+export function renamed(
+  record: LogRecord,
+  waiting: readonly HeldOp[],
+  taken: readonly OpId[],
+  name: NewName,
+): Required<Change> {
   const again = opsAgain(record, waiting, taken)
   const ids = new Map<OpId, OpId>()
   const first = makeFirst(record, again[0], name)
   const written: HeldOp[] = [first]
   for (const held of again) {
-    const facts = factsAgain(held.op, record.device, ids)
+    const facts = factsAgain(held.op, ids)
     if (facts.length === 0) continue
     const n = written.length + 1
     ids.set(opIdOf(held.op), opId(name.device, n))
@@ -37,6 +42,7 @@ export function renamed(record: LogRecord, waiting: readonly HeldOp[], taken: Op
       // The server holds another op of the name that was taken: only comparing anew brings it here.
       ...forgetEra(current),
       device: name.device,
+      formerly: [...(current.formerly ?? []), current.device],
       key: name.key,
       nextN: written.length + 1,
       nextPlace: Math.max(current.nextPlace, record.nextPlace) + written.length,
@@ -44,21 +50,21 @@ export function renamed(record: LogRecord, waiting: readonly HeldOp[], taken: Op
   }
 }
 
-/** The op taken, and this phone's waiting ops that name it or one already found. */
-function opsAgain(record: LogRecord, waiting: readonly HeldOp[], taken: OpId): readonly HeldOp[] {
-  const found = new Set<OpId>([taken])
+/** The ops taken, and this phone's waiting ops that name one of them or one already found. */
+function opsAgain(record: LogRecord, waiting: readonly HeldOp[], taken: readonly OpId[]): readonly HeldOp[] {
+  const found = new Set<OpId>(taken)
   return waiting.filter(({ op }) => {
     const names = op.facts.some(({ replaces }) => replaces.some(id => found.has(id)))
-    const isAgain = op.device === record.device && (found.has(opIdOf(op)) || names)
+    const isAgain = isOwnName(record, op.device) && (found.has(opIdOf(op)) || names)
     if (isAgain) found.add(opIdOf(op))
     return isAgain
   })
 }
 
 /** The old name's key is not written again: the new name has one of its own. */
-const factsAgain = (op: Op, oldName: DeviceId, ids: ReadonlyMap<OpId, OpId>): Fact[] =>
+const factsAgain = (op: Op, ids: ReadonlyMap<OpId, OpId>): Fact[] =>
   op.facts
-    .filter(({ key }) => key !== makeKey('key', { device: oldName }))
+    .filter(({ key }) => key !== makeKey('key', { device: op.device }))
     .map(fact => ({ ...fact, replaces: fact.replaces.map(id => ids.get(id) ?? id) }))
 
 function makeFirst(record: LogRecord, taken: HeldOp | undefined, { device, grant }: NewName): HeldOp {

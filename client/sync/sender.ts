@@ -6,6 +6,7 @@ import type { Contact } from './contact.ts'
 import { nextFrame } from './frames.ts'
 import type { HeldOp } from './held-op.ts'
 import type { Keeper } from './keeper.ts'
+import { isOwnName } from './log-store.ts'
 import { isSoon, type Sent, sentChange } from './sent.ts'
 
 export interface SenderParts {
@@ -13,7 +14,7 @@ export interface SenderParts {
   readonly contact: Contact
   /** What may be sent now, in order; empty while nothing may. */
   readonly line: (tried: ReadonlySet<OpId>) => readonly HeldOp[]
-  readonly rename: (taken: OpId) => Promise<boolean>
+  readonly rename: (taken: readonly OpId[]) => Promise<boolean>
   /** This phone has a new name, which the server has yet to hear. */
   readonly renamed: () => void
   /** Some were stored, and nothing more is to be sent now. */
@@ -72,19 +73,17 @@ export function createSender({ keeper, contact, line, rename, renamed, emptied }
   }
 
   const weigh = async (sent: readonly Sent[]): Promise<void> => {
-    const { device } = keeper.holding().record
+    const { record } = keeper.holding()
     const isOwnTaken = ({ held, verdict }: Sent): boolean =>
-      held.op.device === device && verdict.kind === 'refused' && verdict.code === 'identity taken'
-    const noted: Sent[] = []
-    for (const one of sent) {
-      if (isOwnTaken(one) && (await rename(opIdOf(one.held.op)))) continue
-      noted.push(one)
-      if (one.verdict.kind === 'later' && !isSoon(one.verdict)) putOff(opIdOf(one.held.op))
-    }
+      isOwnName(record, held.op.device) && verdict.kind === 'refused' && verdict.code === 'identity taken'
+    const taken = sent.filter(isOwnTaken)
+    const isRenamed = taken.length > 0 && (await rename(taken.map(({ held }) => opIdOf(held.op))))
+    const noted = isRenamed ? sent.filter(one => !isOwnTaken(one)) : sent
+    for (const { held, verdict } of noted) if (verdict.kind === 'later' && !isSoon(verdict)) putOff(opIdOf(held.op))
     await keeper.change(holding => sentChange(holding, noted))
     if (sent.some(({ verdict }) => isSoon(verdict))) pause()
     else contact.succeeded()
-    if (keeper.holding().record.device !== device) renamed()
+    if (isRenamed) renamed()
   }
 
   const putOff = (id: OpId): void => {

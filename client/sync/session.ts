@@ -24,8 +24,8 @@ export interface SessionParts {
   readonly keeper: Keeper
   readonly link: Link
   readonly clock: Clock
-  /** Takes a new name for an op whose identity was taken; false when this phone cannot. */
-  readonly rename: (taken: OpId) => Promise<boolean>
+  /** Takes a new name for ops whose identity was taken; false when this phone cannot. */
+  readonly rename: (taken: readonly OpId[]) => Promise<boolean>
   readonly changed: () => void
 }
 

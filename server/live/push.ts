@@ -5,7 +5,7 @@ import type { Shown } from '../access/shown.ts'
 import type { Weight } from '../access/weigh.ts'
 import type { Entry, Offer, Outcome, Store } from '../store/store.ts'
 import { troubleOf } from '../store/trouble.ts'
-import { isVerdict, takeOp, verdictOfHeld } from './take-op.ts'
+import { isVerdict, type NotStored, takeOp, verdictOfHeld } from './take-op.ts'
 
 /** Ops that one phone may have waiting for the desk. */
 const mostOffersByCarrier = 500
@@ -46,10 +46,8 @@ function takeOne(deps: PushDeps, shown: Shown, weight: Weight, text: string, isF
   switch (taking.kind) {
     case 'verdict':
       return { verdict: Promise.resolve(taking.verdict), changesAccess: false }
-    case 'ask':
-      return { verdict: heldOr(deps, taking.op, text, 'key unknown'), changesAccess: false }
-    case 'was out':
-      return { verdict: heldOrVoided(deps, taking.op, text), changesAccess: false }
+    case 'unless held':
+      return { verdict: heldOr(deps, taking.op, text, taking.verdict), changesAccess: false }
     case 'offer':
       return { verdict: offerOp(deps, shown, taking.op, text), changesAccess: false }
     case 'append': {
@@ -82,7 +80,7 @@ async function dropOffer({ store }: PushDeps, { log, device, n }: Entry): Promis
 
 /** An op that is in no right of its carrier's: shown to the desk, unless it is stored already. */
 async function offerOp(deps: PushDeps, { log, device }: Shown, op: Op, text: string): Promise<Verdict> {
-  const verdict = await heldOr(deps, op, text, 'desk')
+  const verdict = await heldOr(deps, op, text, { kind: 'later', reason: 'desk' })
   if (verdict.kind !== 'later' || verdict.reason !== 'desk') return verdict
   const offer: Offer = { device: op.device, n: op.n, text, carrier: device as DeviceId }
   try {
@@ -93,18 +91,12 @@ async function offerOp(deps: PushDeps, { log, device }: Shown, op: Op, text: str
   }
 }
 
-/** What was stored stays so for its sender, who may never have heard of it. Nothing else is said of what is held. */
-async function heldOrVoided(deps: PushDeps, op: Op, text: string): Promise<Verdict> {
-  const verdict = await heldOr(deps, op, text, 'key unknown')
-  const isHeld = verdict.kind === 'already stored'
-  const isTrouble = verdict.kind === 'later' && verdict.reason !== 'key unknown'
-  return isHeld || isTrouble ? verdict : { kind: 'refused', code: 'voided', path: '' }
-}
-
-async function heldOr({ store }: PushDeps, op: Op, text: string, reason: 'key unknown' | 'desk'): Promise<Verdict> {
+/** Of a refused op nothing is said of what is held, but that this very one is. */
+async function heldOr({ store }: PushDeps, op: Op, text: string, otherwise: NotStored): Promise<Verdict> {
   try {
     const held = await store.find(op.log, op.device, op.n)
-    return held ? verdictOfHeld(held, text) : { kind: 'later', reason }
+    if (held && (held.text === text || otherwise.kind === 'later')) return verdictOfHeld(held, text)
+    return otherwise
   } catch (error) {
     return { kind: 'later', reason: troubleOf(error) }
   }

@@ -12,14 +12,21 @@ export type Taking =
   | { readonly kind: 'append'; readonly op: Op; readonly entry: Entry }
   /** Not in the pusher's rights: stored already, it may be; else for the desk to see. */
   | { readonly kind: 'offer'; readonly op: Op }
-  /** The pusher is not known yet: stored already, it may be; else it waits. */
-  | { readonly kind: 'ask'; readonly op: Op }
-  /** The pusher was taken out: this very op may be stored from before; else it is refused. */
-  | { readonly kind: 'was out'; readonly op: Op }
+  /** Not to be stored now, or never for this pusher: this is said unless it is stored already. */
+  | { readonly kind: 'unless held'; readonly op: Op; readonly verdict: NotStored }
   | { readonly kind: 'verdict'; readonly verdict: Verdict }
+
+export type NotStored = Extract<Verdict, { kind: 'refused' | 'later' }>
 
 const refused = (code: Refusal, path: string): Taking => ({
   kind: 'verdict',
+  verdict: { kind: 'refused', code, path },
+})
+
+/** Another may have brought it, in its own right. */
+const refusedUnlessHeld = (op: Op, code: Refusal, path: string): Taking => ({
+  kind: 'unless held',
+  op,
   verdict: { kind: 'refused', code, path },
 })
 
@@ -55,7 +62,7 @@ export function takeOp(text: string, push: Push): Taking {
 function takeFromStranger(op: Op, text: string, push: Push, why: (Weight & { kind: 'stranger' })['why']): Taking {
   switch (why) {
     case 'voided':
-      return { kind: 'was out', op }
+      return refusedUnlessHeld(op, 'voided', '')
     case 'deleted':
       return refused('deleted', 'log')
     case 'busy':
@@ -81,12 +88,14 @@ const bringsLog = ({ claims }: AccessChange, { device, keyHash, invite }: Shown)
 function takeFromGuest(op: Op, text: string, push: Push, { actor, invite }: Weight & { kind: 'guest' }): Taking {
   const index = op.facts.findIndex(({ key }) => key === `key/${push.shown.device}`)
   const fact = op.facts[index]
-  if (op.device !== push.shown.device || !fact) return { kind: 'ask', op }
+  if (op.device !== push.shown.device || !fact) {
+    return { kind: 'unless held', op, verdict: { kind: 'later', reason: 'key unknown' } }
+  }
   const forbidden = forbiddenFact(actor, op)
-  if (forbidden !== null) return refused('forbidden', `facts[${forbidden}].key`)
+  if (forbidden !== null) return refusedUnlessHeld(op, 'forbidden', `facts[${forbidden}].key`)
   const { hash, role, group, invite: by } = (fact.value ?? {}) as Readonly<Record<string, unknown>>
   const isGranted = hash === push.shown.keyHash && role === actor.role && group === actor.group && by === invite
-  if (!isGranted) return refused('forbidden', `facts[${index}].key`)
+  if (!isGranted) return refusedUnlessHeld(op, 'forbidden', `facts[${index}].key`)
   const under = { kind: 'invite', name: invite } as const
   return append(op, text, push, accessChangeOf(op), { creates: false, under, mayRegrant: false })
 }
@@ -94,7 +103,8 @@ function takeFromGuest(op: Op, text: string, push: Push, { actor, invite }: Weig
 function takeFromMember(op: Op, text: string, push: Push, { actor }: Weight & { kind: 'member' }): Taking {
   const forbidden = forbiddenFact(actor, op)
   if (forbidden !== null) {
-    return op.device === actor.device ? refused('forbidden', `facts[${forbidden}].key`) : { kind: 'offer', op }
+    const isOwn = op.device === actor.device
+    return isOwn ? refusedUnlessHeld(op, 'forbidden', `facts[${forbidden}].key`) : { kind: 'offer', op }
   }
   const mayRegrant = actor.role === 'desk' || actor.role === 'owner'
   const under = { kind: 'key', name: actor.device } as const

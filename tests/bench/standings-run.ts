@@ -47,7 +47,7 @@ const six = [
   game('four-ball-stableford', { sides: everyPair }),
 ]
 
-/** Run as built: see as-built.ts. */
+/** Run as built: see tests/kit/as-built.ts. */
 export async function runStandings(): Promise<BenchResult> {
   const ops = opsOfDay(dayWith(one))
   const sql = await loadYardstick(ops)

@@ -88,8 +88,8 @@ export function createLink({ world, server, air, life, protocol, watch }: LinkPa
     const again = (): void => {
       if (made.isOver) return
       callOff = world.after(lookInEveryMs, life, again)
-      if (!air.isPolling) return drop(made, 500)
-      if (isOpen()) run.events.up()
+      if (!air.isPolling) drop(made, 500)
+      else if (isOpen()) run.events.up()
       else run.events.down()
     }
     callOff = world.after(lookInEveryMs, life, again)

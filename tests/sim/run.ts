@@ -1,4 +1,4 @@
-import type { InviteId, GroupId, LogId } from '#core/values/ids.ts'
+import type { GroupId, InviteId, LogId } from '#core/values/ids.ts'
 import { createGolfers } from './golfers.ts'
 import { createLedger, type Faults } from './ledger.ts'
 import { comeIn, createPhone, hash, openPage, type Phone, type PhoneParts, type Seat } from './phone.ts'

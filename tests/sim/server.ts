@@ -29,8 +29,8 @@ export interface Server {
   kill(): void
   /** Keeps the database as it stands. */
   backUp(): void
-  /** Goes on from the backup, every log in a new era; false when there is none. */
-  restore(): boolean
+  /** Goes on from the backup, every log in a new era; false when there is none, or none with these ops. */
+  restore(needed: ReadonlySet<OpId>): boolean
   /** Commits fail as on a full disk. */
   isFull: boolean
   /** Half of the messages are put off. */
@@ -162,8 +162,8 @@ export async function createServer({ world, sabotage, stored }: ServerParts): Pr
     backUp: () => {
       backup = copyOf(database, fresh())
     },
-    restore: () => {
-      if (backup === null) return false
+    restore: needed => {
+      if (backup === null || !hasAll(backup, needed)) return false
       end()
       database = copyOf(backup, fresh())
       for (const { log } of database.prepare('SELECT log FROM logs').all() as { log: string }[]) {
@@ -220,6 +220,12 @@ function copyOf(from: Database, to: Database): Database {
   return to
 }
 
+function hasAll(database: Database, needed: ReadonlySet<OpId>): boolean {
+  const rows = database.prepare("SELECT device || '.' || n AS id FROM ops").all() as { id: OpId }[]
+  const held = new Set(rows.map(({ id }) => id))
+  return [...needed].every(id => held.has(id))
+}
+
 /** What a disk forgets that was told to write and not to wait for it. */
 function loseLastOps(database: Database): void {
   for (const { log, seq } of database.prepare('SELECT log, seq FROM logs').all() as { log: string; seq: number }[]) {
@@ -228,4 +234,3 @@ function loseLastOps(database: Database): void {
     database.prepare('UPDATE logs SET seq = ? WHERE log = ?').run(kept, log)
   }
 }
-

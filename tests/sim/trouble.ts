@@ -1,3 +1,4 @@
+import type { OpId } from '#core/values/ids.ts'
 import { type Air, goodAir } from './air.ts'
 import type { Kept } from './disk.ts'
 import type { Golfers } from './golfers.ts'
@@ -57,6 +58,16 @@ export function createTroubles(parts: TroubleParts): Troubles {
   const oldStorage = new Map<Phone, Kept>()
   let undo = new Set<() => void>()
 
+  /** Ops that a phone has forgotten and may name anew, which a server holds. */
+  const forgotten = new Set<OpId>()
+  /** Whether the server can say that the names it would take again are taken. */
+  const isSafelyForgotten = ({ disk, log }: Phone, old: Kept): boolean => {
+    const lost = [...(disk.kept?.ops.keys() ?? [])].filter(id => !old.ops.has(id))
+    if (lost.some(id => !server.held(log).has(id))) return false
+    for (const id of lost) forgotten.add(id)
+    return true
+  }
+
   const anyPhone = (): Phone => dice.pick(phones as [Phone, ...Phone[]])
   const later = (most: number, work: () => void): void => {
     const once = (): void => {
@@ -89,13 +100,13 @@ export function createTroubles(parts: TroubleParts): Troubles {
     for (const phone of phones) if (isSeen || dice.chance(0.3)) phone.page?.link.cut()
     later(20_000, server.start)
   }
-  const forAWhile = (set: (isOn: boolean) => void, most: number): void => {
-    set(true)
-    later(most, () => set(false))
+  const forAWhile = <Of extends object>(of: Of, change: Partial<Of>, well: Partial<Of>, most: number): void => {
+    Object.assign(of, change)
+    later(most, () => Object.assign(of, well))
   }
 
   /** False where it cannot happen now. */
-  const make: Readonly<Record<Trouble, () => boolean | void>> = {
+  const make: Readonly<Record<Trouble, () => unknown>> = {
     'link cut': () => anyPhone().page?.link.cut(),
     'network silent': () => air({ isSilent: true }, 60_000, false),
     'network away': () => air({ isAway: true }, 120_000, true),
@@ -116,21 +127,15 @@ export function createTroubles(parts: TroubleParts): Troubles {
     'page killed, old storage back': () => {
       const phone = anyPhone()
       const old = oldStorage.get(phone)
-      if (!old) return false
+      if (!old || !isSafelyForgotten(phone, old)) return false
       kill(phone)
       phone.disk.kept = old
       ledger.destroyed(phones)
       return true
     },
-    'storage failing': () => {
-      const { disk } = anyPhone()
-      forAWhile(isOn => void (disk.isFailing = isOn), 20_000)
-    },
-    'storage slow': () => {
-      const { disk } = anyPhone()
-      forAWhile(isOn => void (disk.slowestMs = isOn ? 3_000 : 6), 30_000)
-    },
-    'phone clock jumps': () => void (anyPhone().clockOffMs = dice.between(-86_400_000, 86_400_000)),
+    'storage failing': () => forAWhile(anyPhone().disk, { isFailing: true }, { isFailing: false }, 20_000),
+    'storage slow': () => forAWhile(anyPhone().disk, { slowestMs: 3_000 }, { slowestMs: 6 }, 30_000),
+    'phone clock jumps': () => Object.assign(anyPhone(), { clockOffMs: dice.between(-86_400_000, 86_400_000) }),
     'old page': () => {
       const phone = anyPhone()
       phone.protocol = 0
@@ -143,16 +148,17 @@ export function createTroubles(parts: TroubleParts): Troubles {
     'server killed': () => killServer(true),
     'server killed in silence': () => killServer(false),
     'server restored from a backup': () => {
-      if (!server.restore()) return false
+      // Never to before what a phone forgot: two contents of one name that no server has seen cannot be told apart.
+      if (!server.restore(forgotten)) return false
       ledger.destroyed(phones)
       for (const phone of phones) if (dice.chance(0.6)) phone.page?.link.cut()
       later(10_000, server.start)
       return true
     },
-    'server disk full': () => forAWhile(isOn => void (server.isFull = isOn), 20_000),
-    'server busy': () => forAWhile(isOn => void (server.isBusy = isOn), 20_000),
-    'server clock jumps': () => void (server.clockOffMs = dice.between(-7_200_000, 7_200_000)),
-    'old server': () => forAWhile(isOn => void (server.isOld = isOn), 90_000),
+    'server disk full': () => forAWhile(server, { isFull: true }, { isFull: false }, 20_000),
+    'server busy': () => forAWhile(server, { isBusy: true }, { isBusy: false }, 20_000),
+    'server clock jumps': () => Object.assign(server, { clockOffMs: dice.between(-7_200_000, 7_200_000) }),
+    'old server': () => forAWhile(server, { isOld: true }, { isOld: false }, 90_000),
     'phone voided': () => voidOne(),
   }
 
