@@ -91,12 +91,12 @@ async function offerOp(deps: PushDeps, { log, device }: Shown, op: Op, text: str
   }
 }
 
-/** Of a refused op nothing is said of what is held, but that this very one is. */
+/** Who was taken out hears of what is held only that this very op is. */
 async function heldOr({ store }: PushDeps, op: Op, text: string, otherwise: NotStored): Promise<Verdict> {
   try {
     const held = await store.find(op.log, op.device, op.n)
-    if (held && (held.text === text || otherwise.kind === 'later')) return verdictOfHeld(held, text)
-    return otherwise
+    const isOut = otherwise.kind === 'refused' && otherwise.code === 'voided'
+    return held && !(isOut && held.text !== text) ? verdictOfHeld(held, text) : otherwise
   } catch (error) {
     return { kind: 'later', reason: troubleOf(error) }
   }

@@ -90,7 +90,15 @@ export function openPage(parts: PhoneParts, phone: Phone): void {
   const link = createLink({ world, server, air, life, protocol: () => phone.protocol, watch: watchOf(phone) })
   const isSaved = disk.kept !== null
   const store = disk.open(life)
-  const engine = createEngine({ store, link, clock, inventions, stored, isSaved, changed: () => changed(phone) })
+  const engine = createEngine({
+    store,
+    link,
+    clock,
+    inventions: async () => inventions,
+    stored,
+    isSaved,
+    changed: () => changed(phone),
+  })
   phone.page = { life, engine, link }
   engine.connect()
 }

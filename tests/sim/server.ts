@@ -1,8 +1,7 @@
 import type { LogId, OpId } from '#core/values/ids.ts'
 import { createDoor } from '#server/access/door.ts'
 import { shownOf } from '#server/access/shown.ts'
-import { type Caller, createDispatch, type Dispatch } from '#server/live/dispatch.ts'
-import type { Limiter } from '#server/live/limiter.ts'
+import { type Caller, type Counted, createDispatch, type Dispatch } from '#server/live/dispatch.ts'
 import type { Link } from '#server/live/link.ts'
 import { createRoom, type Room } from '#server/live/room.ts'
 import { createWelcome } from '#server/live/welcome.ts'
@@ -133,15 +132,11 @@ export async function createServer({ world, sabotage, stored }: ServerParts): Pr
     const store: Store = { ...real, append: async entry => noted(entry, await real.append(entry)) }
     const room = createRoom({ store, clock: { now, soon, after } })
     const welcome = createWelcome({ door: createDoor(now), store, weigh: room.weigh, changed: () => undefined })
-    const dispatch = createDispatch({ room, welcome, limiter: limiterOf(), failed: () => undefined })
+    const dispatch = createDispatch({ room, welcome, counted, failed: () => undefined })
     return { life, room, dispatch }
   }
-  const limiterOf = (): Limiter => ({
-    takeMessage: async () => !(server.isBusy && world.dice.chance(0.5)),
-    takeStranger: async () => true,
-    mayGuess: async () => true,
-    takeGuess: async () => true,
-  })
+  const counted: Counted = async (_caller, answered, busy) =>
+    server.isBusy && world.dice.chance(0.5) ? busy : answered()
 
   const end = (): void => {
     if (process) process.life.isOver = true
