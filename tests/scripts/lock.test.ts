@@ -15,7 +15,20 @@ const waiting = 'Waiting for another set-up in this folder to finish …\n'
 const installing = 'Installing packages …\n'
 
 test('of set-ups started at once one works and the others wait for it', async () => {
-  const runs = await Promise.all([product.run(setup), product.run(setup), product.run(setup)])
+  // It works on until both others have said that they wait.
+  product.write('npm-hold', '')
+  const started = [setup, setup, setup].map(each => product.start(each))
+  const heard: string[] = []
+  await new Promise<void>(resolve => {
+    for (const { child } of started) {
+      child.stderr?.on('data', said => {
+        heard.push(String(said))
+        if (heard.filter(line => line === waiting).length === 2) resolve()
+      })
+    }
+  })
+  rmSync(join(product.folder, 'npm-hold'))
+  const runs = await Promise.all(started.map(({ done }) => done))
   expect(runs.map(run => run.status)).toEqual([0, 0, 0])
   expect(runs.map(run => run.stderr).sort()).toEqual([installing, waiting, waiting])
   expect(product.read('npm-calls').trim().split('\n')).toHaveLength(1)

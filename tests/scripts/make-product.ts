@@ -28,12 +28,13 @@ const tsx = fileURLToPath(new URL('../../node_modules/tsx', import.meta.url))
 const sqlite = 'node_modules/@photostructure/sqlite'
 const lock = { packages: { '': {}, [sqlite]: { version: '1.0.0' }, 'node_modules/vite': { version: '1.0.0' } } }
 
-/** Notes its call, then does what an install leaves behind: packages, and at last npm's own list of them. */
+/** Notes its call, waits while the test holds it, then does what an install leaves behind: packages, and at last npm's own list of them. */
 export const workingNpm = `
-import { appendFileSync, mkdirSync, readFileSync, symlinkSync, writeFileSync } from 'node:fs'
+import { appendFileSync, existsSync, mkdirSync, readFileSync, symlinkSync, writeFileSync } from 'node:fs'
 import { setTimeout } from 'node:timers/promises'
 appendFileSync('npm-calls', process.argv.slice(2).join(' ') + '\\n')
 await setTimeout(300)
+while (existsSync('npm-hold')) await setTimeout(20)
 const lock = JSON.parse(readFileSync('package-lock.json', 'utf8'))
 for (const path of Object.keys(lock.packages).filter(path => path !== '')) {
   mkdirSync(path, { recursive: true })

@@ -135,6 +135,20 @@ describe('telling', () => {
     )
   })
 
+  it('gives them on when the clock of the server is put back', async () => {
+    const { follow, alder, enter, clock } = await openRound()
+    const link = await follow(alder, 'all')
+    await enter('a', 3)
+    await clock.pass(500)
+    clock.putBack(3_600_000)
+    await enter('a', 4)
+    await clock.pass(500)
+    expect(spans(link.tells)).toEqual([
+      ['all', 1, 2, 1],
+      ['all', 2, 3, 1],
+    ])
+  })
+
   it('joins a phone that comes between two batches so that the next one fits', async () => {
     const { follow, room, alder, enter, clock, era, push } = await openRound()
     await follow(alder, 'all')

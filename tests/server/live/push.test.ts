@@ -303,3 +303,22 @@ describe('a deleted log', () => {
     expect(await push(alder, alder.op([fact('title', 'Quillmoor')]))).toEqual([refused('deleted', 'log')])
   })
 })
+
+describe('an op that its own phone may not write', () => {
+  const title = () => fact('title', 'Ours')
+
+  it('is stored already where a desk has brought it, whoever sends it again', async () => {
+    const { push, alder, birch } = await openRound()
+    const text = birch.op([title()])
+    expect(await push(birch, text)).toEqual([refused('forbidden', 'facts[0].key')])
+    expect(await push(alder, text)).toEqual([stored(3)])
+    expect(await push(birch, text)).toEqual([alreadyStored(3)])
+  })
+
+  it('hears first that its name is taken', async () => {
+    const { push, alder, birch } = await openRound()
+    const [one, other] = [birch.op([title()], { n: 7 }), birch.op([title()], { n: 7, act: 'another act' })]
+    expect(await push(alder, one)).toEqual([stored(3)])
+    expect(await push(birch, other)).toEqual([refused('identity taken', 'n')])
+  })
+})

@@ -15,6 +15,8 @@ import type { Phone } from './phone.ts'
 export interface HandClock extends Clock {
   /** Does what is due soon, and then what is due within this time. */
   pass(ms?: number): Promise<void>
+  /** Puts the clock to another time; what is due comes after as long as before. */
+  putBack(ms: number): void
 }
 
 export function makeClock(): HandClock {
@@ -46,6 +48,10 @@ export function makeClock(): HandClock {
       timers = timers.filter(({ at }) => at > now)
       for (const { work } of due) work()
       await settle()
+    },
+    putBack(ms) {
+      now -= ms
+      timers = timers.map(({ at, work }) => ({ at: at - ms, work }))
     },
   }
 }
