@@ -25,6 +25,7 @@ export const cardWords = {
   'certify-back-player': own('Take back {player}’s certification'),
   'certify-back-marker': own('Take back the marker’s certification of {player}'),
   'certify-first': own('Every hole needs one score first.'),
+  'certify-two': own('Hole {hole}: two scores on the card, {card}'),
   'certify-differs': own('Hole {hole}: card {card}, marker {marker}'),
   'certify-differs-desk': own('Hole {hole}: card {card}, marker {marker}, desk {desk}'),
   'certify-choose': own('{player} hole {hole}: {score}'),

@@ -159,6 +159,12 @@ test('strokes, the foot, faults and two scores say it in marks and words as well
   const sign = await name.locator('.fault').evaluate(fault => getComputedStyle(fault, '::before').content)
   expect(sign).toContain('!')
 
+  const rules = page.getByRole('checkbox', { name: 'Played under the Rules' })
+  const boxes = new Map([['ticked', await pictureOf(rules)]])
+  await rules.click()
+  boxes.set('not ticked', await pictureOf(rules))
+  expect(alike(boxes, keyShare)).toEqual([])
+
   await page.goto(server.url)
   await openFile(page, dayOfStrokes, 'Alder')
   await goToHole(page, 2)

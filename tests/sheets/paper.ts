@@ -10,8 +10,8 @@ const sheet = { width: 1240, height: 1000, gap: 14, label: 44 }
 
 /** Text on a sheet stays large enough to be read, and as many columns as can be stand side by side. */
 const scaleOf = ({ width, text }: Look): number => {
-  const usual = { 320: 0.75, 390: 0.75, 768: 0.76, 1280: 0.46 }[width]
-  return text === 100 ? usual : { 320: 0.48, 390: 0.45, 768: 0.4, 1280: 0.32 }[width]
+  const usual = { 320: 0.72, 390: 0.75, 768: 0.76, 1280: 0.46 }[width]
+  return text === 100 ? usual : { 320: 0.48, 390: 0.45, 768: 0.4, 1280: 0.305 }[width]
 }
 
 /** A part of a shot that fits into one column; a long page goes on in the next. */
@@ -35,7 +35,9 @@ export async function printSheets(browser: Browser, folder: string, look: Look, 
     const drawn = columns.slice(start, start + across).map(column => drawColumn(column, { folder, scale, room }))
     writeFileSync(file, `<!doctype html><meta charset="utf-8"><style>${style}</style><body>${drawn.join('')}`)
     await page.goto(`file://${file}`)
-    await page.screenshot({ path: join(folder, `${name}.png`) })
+    // Short pages make a short sheet.
+    const { height = sheet.height } = (await page.locator('body').boundingBox()) ?? {}
+    await page.screenshot({ path: join(folder, `${name}.png`), clip: { x: 0, y: 0, width: sheet.width, height } })
   }
   await page.close()
 }

@@ -121,7 +121,14 @@ function BoxButton({ player, hole, words, isOpen, onOpen }: BoxProps) {
   }, [isOpen])
   const name = say('card-box', { player, hole, score: words || say('changes-cleared') })
   return (
-    <button ref={box} type="button" className="box" aria-expanded={isOpen} aria-label={name} onClick={onOpen}>
+    <button
+      ref={box}
+      type="button"
+      className={/^\d*$/.test(words) ? 'box' : 'box words'}
+      aria-expanded={isOpen}
+      aria-label={name}
+      onClick={onOpen}
+    >
       {words}
     </button>
   )

@@ -34,6 +34,7 @@ function differenceWords(difference: OfCertifier, hole: number): string {
 }
 
 function recordsWords(hole: number, { card, marker, desk }: CertificationHole): string {
+  if (marker.length + desk.length === 0) return say('certify-two', { hole, card: card.map(formatScore).join(' / ') })
   const words = (scores: readonly HoleScore[]): string =>
     scores.length === 0 ? say('certify-blank') : formatList(scores.map(formatScore))
   const fill = { hole, card: words(card), marker: words(marker), desk: words(desk) }

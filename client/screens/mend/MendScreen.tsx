@@ -23,19 +23,21 @@ export function MendScreen() {
         <p className="quiet">{say('mend-hint')}</p>
       </div>
       {role === 'desk' ? (
-        <>
+        <div className="beside">
           <MendHole outing={outing} />
           <MendPlayers outing={outing} />
           {course && <MendTees key={JSON.stringify(course.tees)} outing={outing} />}
-        </>
+        </div>
       ) : (
         <p className="notice">{say('mend-desk')}</p>
       )}
-      <section className="section" aria-label={say('strokes-title')}>
-        <h2>{say('strokes-title')}</h2>
-        <StrokesList outing={outing} results={results} />
-      </section>
-      {course && <GiveCourse course={course} />}
+      <div className="beside">
+        <section className="section" aria-label={say('strokes-title')}>
+          <h2>{say('strokes-title')}</h2>
+          <StrokesList outing={outing} results={results} />
+        </section>
+        {course && <GiveCourse course={course} />}
+      </div>
     </OutingPage>
   )
 }
