@@ -52,7 +52,10 @@ function holderOf(path: string): string {
   }
 }
 
+/** By the number that statfs gives, signed or not. */
+export const isNetworkFileSystem = (type: number): boolean => networkFileSystems.has(type >>> 0)
+
 const warningOf = (path: string): string | null =>
-  networkFileSystems.has(statfsSync(path).type)
+  isNetworkFileSystem(statfsSync(path).type)
     ? `The data folder ${path} is on a network file system, where a database can break; use a local disk.`
     : null

@@ -4,9 +4,11 @@ import { join } from 'node:path'
 import { describe, expect, it, onTestFinished } from 'vitest'
 import type { Verdict } from '#shared/messages/verdict.ts'
 import { connect, type Line, until } from './support/app.ts'
+import { makeEntry } from './support/entry.ts'
 import { makeFolder } from './support/folder.ts'
 import { inviteFact, makeInvite, makePhone, type Phone, score } from './support/phone.ts'
 import { startServer, urlOf } from './support/process.ts'
+import { breakPages, openStore } from './support/store.ts'
 
 const invite = makeInvite('d', 'desk')
 
@@ -126,6 +128,27 @@ describe('a server that cannot start', () => {
       'a folder that cannot be written',
       async () => ({ DATA_DIR: `${file()}/data` }),
       /^The data folder .* cannot be written \(ENOTDIR\); .*\.\n$/,
+    ],
+    [
+      'a damaged database',
+      async () => {
+        const DATA_DIR = makeFolder()
+        const store = await openStore(DATA_DIR)
+        for (let n = 1; n <= 100; n++) await store.append(makeEntry(n, { creates: n === 1, text: `${n}`.repeat(200) }))
+        await store.close()
+        breakPages(`${DATA_DIR}/six-threes.db`)
+        return { DATA_DIR }
+      },
+      /^The database .* is damaged \(.*\)\. Nothing was changed\. .* npm run restore -- FILE; .*\.\n$/,
+    ],
+    [
+      'a restore that was cut short',
+      async () => {
+        const DATA_DIR = makeFolder()
+        writeFileSync(join(DATA_DIR, 'restored.db'), '')
+        return { DATA_DIR }
+      },
+      /^A restore into .* was cut short; run npm run restore -- FILE again\.\n$/,
     ],
     ['a wrong setting', async () => ({ PORT: 'eighty' }), /^PORT must be .*"eighty"\.\n$/],
     [

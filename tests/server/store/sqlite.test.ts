@@ -3,7 +3,7 @@ import { join } from 'node:path'
 import { describe, expect, it, onTestFinished, vi } from 'vitest'
 import { StartFault } from '#server/start-fault.ts'
 import { loadDriver } from '#server/store/driver.ts'
-import { openSqliteStore, type SqliteOptions } from '#server/store/sqlite.ts'
+import { createSqliteStore, openSqliteStore, type SqliteOptions } from '#server/store/sqlite.ts'
 import type { Store } from '#server/store/store.ts'
 import { logA, logB, makeEntry } from '#tests/server/support/entry.ts'
 import { makeFolder } from '#tests/server/support/folder.ts'
@@ -110,6 +110,35 @@ describe('sqlite: trouble', () => {
     other.exec('ROLLBACK')
     expect(await store.append(makeEntry(2))).toEqual({ kind: 'stored', seq: 2 })
     expect(await store.trouble()).toBeNull()
+  })
+
+  it('of a full disk is an answer too: what is stored is read, and it goes on once there is room', async () => {
+    const folder = makeFolder()
+    const { DatabaseSync } = await loadDriver()
+    const path = join(folder, 'six-threes.db')
+    await (await openIn(folder)).close()
+    const database = new DatabaseSync(path)
+    database.exec('PRAGMA journal_mode = WAL; PRAGMA synchronous = FULL')
+    const failures: unknown[] = []
+    const newEra = () => 'era00000001'
+    const store = createSqliteStore(database, () => {}, { newEra, failed: error => failures.push(error) })
+    onTestFinished(() => store.close())
+    await store.append(makeEntry(1, { creates: true }))
+    const { page_count: pages } = database.prepare('PRAGMA page_count').get() as { page_count: number }
+    // SQLite then answers as on a disk without room for another page.
+    database.exec(`PRAGMA max_page_count = ${pages + 2}`)
+    const large = (n: number) => makeEntry(n, { text: `${n}`.repeat(5_000) })
+    const outcomes = await Promise.all([2, 3, 4, 5].map(n => store.append(large(n))))
+    expect(outcomes).toEqual(Array(4).fill({ kind: 'later', reason: 'disk' }))
+    expect(failures).toEqual([expect.objectContaining({ errcode: 13 })])
+    expect(await store.trouble()).toBe('disk')
+    expect(await store.find(logA, makeEntry(1).device, 1)).toEqual({ seq: 1, text: 'text 1' })
+    database.exec('PRAGMA max_page_count = 1000000')
+    expect(await Promise.all([2, 3, 4, 5].map(n => store.append(large(n))))).toEqual(
+      [2, 3, 4, 5].map(seq => ({ kind: 'stored', seq })),
+    )
+    expect(await store.trouble()).toBeNull()
+    expect(database.prepare('PRAGMA integrity_check').get()).toEqual({ integrity_check: 'ok' })
   })
 
   it('with one op that can never be stored does not hold up the others', async () => {
