@@ -70,7 +70,7 @@ export async function createApp(options: AppOptions): Promise<App> {
   const isOwnOrigin = createOriginCheck(publicUrl)
   const sockets = createSockets({ http, isOwnOrigin })
   const room = createRoom({ store, clock, tellMany: tellSockets(sockets), failed })
-  const limiter = createLimiter(options.limits ?? defaultLimits, clock.now)
+  const limiter = createLimiter(options.limits ?? defaultLimits)
   const door = createDoor(clock.now)
   const changed = ({ log, group }: Place) => room.asked(log, actor => mayLetIn(actor, group))
   const welcome = createWelcome({ door, store, weigh: room.weigh, changed })

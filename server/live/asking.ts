@@ -22,10 +22,10 @@ export type Asking = (address: string, event: AskEvent, message: unknown) => Pro
 export function createAsking({ door, limiter, changed, failed }: AskingOptions): Asking {
   /** Right words never count, so a field behind one address is let in however many it is. */
   const ask = async (address: string, { words, name }: Ask): Promise<AskedIn> => {
-    if (!limiter.mayGuess(address)) return { kind: 'not asking', why: 'too many' }
+    if (!(await limiter.mayGuess(address))) return { kind: 'not asking', why: 'too many' }
     const place = door.find(words)
     if (!place) {
-      limiter.takeGuess(address)
+      await limiter.takeGuess(address)
       return { kind: 'not asking', why: 'words unknown' }
     }
     const opened = door.open(place, name)
@@ -37,7 +37,7 @@ export function createAsking({ door, limiter, changed, failed }: AskingOptions):
   const wait = async (address: string, { ticket }: Wait): Promise<Waited> => {
     const waited = waitedOf(door.stateOf(ticket))
     if (waited.kind !== 'not let in' || waited.why !== 'gone') return waited
-    return limiter.takeStranger(address) ? waited : { kind: 'not let in', why: 'busy' }
+    return (await limiter.takeStranger(address)) ? waited : { kind: 'not let in', why: 'busy' }
   }
 
   return async (address, event, message) => {

@@ -48,9 +48,9 @@ export type Counted = <T>(caller: Caller, answered: () => Promise<T>, busy: T) =
 export const createCounted =
   (limiter: Limiter): Counted =>
   async (caller, answered, busy) => {
-    if (!limiter.takeMessage(nameOf(caller.shown))) return busy
+    if (!(await limiter.takeMessage(nameOf(caller.shown)))) return busy
     const answer = await answered()
-    return !isToStranger(answer) || limiter.takeStranger(caller.address) ? answer : busy
+    return !isToStranger(answer) || (await limiter.takeStranger(caller.address)) ? answer : busy
   }
 
 export interface DispatchOptions {

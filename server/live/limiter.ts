@@ -1,4 +1,5 @@
-import { createCounter } from './counter.ts'
+import { createHash } from 'node:crypto'
+import { RateLimiterMemory } from 'rate-limiter-flexible'
 
 export interface LimiterOptions {
   /** Messages of one phone in a second, at most. */
@@ -15,18 +16,15 @@ export const defaultLimits: LimiterOptions = {
   wrongWordsPerMinute: 200,
 }
 
-/** Phones and addresses that are told apart at a time: some 20 MB at the very most. */
-const mostKeys = 50_000
-
 export interface Limiter {
   /** False when this phone has sent too much in this second. */
-  takeMessage(phone: string): boolean
+  takeMessage(phone: string): Promise<boolean>
   /** False when too many strangers have asked from this address. */
-  takeStranger(address: string): boolean
+  takeStranger(address: string): Promise<boolean>
   /** False once too many wrong words have come from this address. */
-  mayGuess(address: string): boolean
+  mayGuess(address: string): Promise<boolean>
   /** Counts wrong words. */
-  takeGuess(address: string): boolean
+  takeGuess(address: string): Promise<boolean>
 }
 
 /** Whoever has one address of IPv6 has a whole network of 2^64: its first four groups, written out. */
@@ -39,14 +37,28 @@ export function networkOf(address: string): string {
   return [...groups(head), ...zeros, ...groups(tail)].slice(0, 4).join(':')
 }
 
-export function createLimiter(options: LimiterOptions = defaultLimits, now: () => number = Date.now): Limiter {
-  const messages = createCounter({ points: options.messagesPerSecond, windowMs: 1_000, mostKeys, now })
-  const strangers = createCounter({ points: options.strangersPerMinute, windowMs: 60_000, mostKeys, now })
-  const guesses = createCounter({ points: options.wrongWordsPerMinute, windowMs: 60_000, mostKeys, now })
+/**
+ * A phone or an address counts in one of 65,536 places, so that what is counted stays bounded however many ask. Two
+ * that meet in one share it.
+ */
+export const placeOfCount = (name: string): string => createHash('sha1').update(name).digest('hex').slice(0, 4)
+
+export function createLimiter(options: LimiterOptions = defaultLimits): Limiter {
+  const messages = new RateLimiterMemory({ points: options.messagesPerSecond, duration: 1 })
+  const strangers = new RateLimiterMemory({ points: options.strangersPerMinute, duration: 60 })
+  const guesses = new RateLimiterMemory({ points: options.wrongWordsPerMinute, duration: 60 })
+  const take = (limiter: RateLimiterMemory, name: string) =>
+    limiter.consume(placeOfCount(name)).then(
+      () => true,
+      () => false,
+    )
   return {
-    takeMessage: phone => messages.take(phone),
-    takeStranger: address => strangers.take(networkOf(address)),
-    mayGuess: address => guesses.hasLeft(networkOf(address)),
-    takeGuess: address => guesses.take(networkOf(address)),
+    takeMessage: phone => take(messages, phone),
+    takeStranger: address => take(strangers, networkOf(address)),
+    mayGuess: async address => {
+      const counted = await guesses.get(placeOfCount(networkOf(address)))
+      return (counted?.remainingPoints ?? 1) > 0
+    },
+    takeGuess: address => take(guesses, networkOf(address)),
   }
 }
