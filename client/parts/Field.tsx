@@ -1,5 +1,6 @@
 import { type ComponentProps, useId } from 'react'
 import { Label } from './Label.tsx'
+import { typedText } from './typed-text.ts'
 
 interface Props extends Omit<ComponentProps<'input'>, 'onChange' | 'id'> {
   readonly label: string
@@ -25,7 +26,8 @@ export function Field({ label, value, onValue, hint, fault, hasLabel = true, ...
         {...rest}
         id={id}
         value={value}
-        onChange={event => onValue(event.target.value)}
+        dir="auto"
+        onChange={event => onValue(typedText(event.target.value))}
         aria-invalid={fault ? true : undefined}
         aria-describedby={hintId}
       />

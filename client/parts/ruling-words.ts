@@ -1,7 +1,7 @@
 import type { HoleAndLap, Ruling } from '#core/outing/facts.ts'
 import type { Outing } from '#core/outing/outing.ts'
 import type { BallId } from '#core/values/ids.ts'
-import { formatList } from '../words/figures.ts'
+import { formatDots, formatList } from '../words/figures.ts'
 import { say } from '../words/say-any.ts'
 
 /** "Birch: 2 penalty strokes, hole 8" */
@@ -33,5 +33,5 @@ export function rulingGrounds(outing: Outing, { games, rule, reason }: Ruling): 
     const format = outing.games.find(game => game.id === id)?.format
     return format ? say(format) : id
   })
-  return [titles && say('ruled-in', { games: formatList(titles) }), rule, reason].filter(Boolean).join(' · ')
+  return formatDots([titles && say('ruled-in', { games: formatList(titles) }), rule, reason])
 }

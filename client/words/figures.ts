@@ -1,6 +1,7 @@
 import type { HoleScore } from '#core/card/score.ts'
 import { formatDecimal } from '#core/values/decimal.ts'
 import type { Fraction } from '#core/values/fraction.ts'
+import { isolated } from './isolated.ts'
 import { say } from './say.ts'
 
 /** A score as people say it: "5", "picked up". */
@@ -38,7 +39,15 @@ export function formatThree(number: number): string {
 }
 
 /** "3, 7 and 9" without the last comma: "3, 7, 9". */
-export const formatList = (items: readonly (string | number)[]): string => items.join(', ')
+export const formatList = (items: readonly (string | number)[]): string =>
+  items.map(item => isolated(String(item))).join(', ')
+
+/** "Quillmoor · 16 May 2026", of what is there. */
+export const formatDots = (items: readonly (string | number | false | null | undefined)[]): string =>
+  items
+    .filter(Boolean)
+    .map(item => isolated(String(item)))
+    .join(' · ')
 
 /** Holes in the order given, runs of three and more drawn together: "2, 5 to 9". */
 export function formatHoles(holes: readonly number[]): string {

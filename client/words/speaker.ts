@@ -1,4 +1,5 @@
 import { must } from '#core/values/assert.ts'
+import { isolated } from './isolated.ts'
 import type { Word, Words } from './word.ts'
 
 /** Says the texts of one catalogue. */
@@ -10,7 +11,7 @@ export function createSpeaker<const Catalogue extends Words>(catalogue: Catalogu
   /** The text under a key, with its places filled in. */
   function say(key: Key, fill: Readonly<Record<string, string | number>> = {}): string {
     const { text } = must<Word>(catalogue[key], key)
-    return text.replaceAll(/\{([a-z]+)\}/g, (place, name: string) => String(fill[name] ?? place))
+    return text.replaceAll(/\{([a-z]+)\}/g, (place, name: string) => isolated(String(fill[name] ?? place)))
   }
 
   /** The text under a key made from a code, or another text where the code is not known here. */

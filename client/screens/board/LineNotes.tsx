@@ -2,6 +2,7 @@ import type { TotalLine } from '#core/formats/game-result.ts'
 import type { Outing } from '#core/outing/outing.ts'
 import { sideName } from '../../parts/side-name.ts'
 import { formatList } from '../../words/figures.ts'
+import { isolated } from '../../words/isolated.ts'
 import { say } from '../../words/say-any.ts'
 import { Details } from './Details.tsx'
 
@@ -29,8 +30,8 @@ export function lineNotes(
     say('drives-of', { player: outing.players.get(player)?.name ?? player, n: count }),
   )
   return [
-    ...(withdrawn?.reason ? [`${name}: ${say('board-withdrawn')}, ${withdrawn.reason}`] : []),
-    ...(disqualified?.reason ? [`${name}: ${say('board-disqualified')}, ${disqualified.reason}`] : []),
+    ...(withdrawn?.reason ? [`${name}: ${say('board-withdrawn')}, ${isolated(withdrawn.reason)}`] : []),
+    ...(disqualified?.reason ? [`${name}: ${say('board-disqualified')}, ${isolated(disqualified.reason)}`] : []),
     ...(penalty === 0 ? [] : [`${name}: ${say('board-penalty', { n: penalty })}`]),
     ...(ghost === null ? [] : [`${name}: ${say('board-ghost', { n: ghost < 0 ? `+${-ghost}` : ghost })}`]),
     ...(drawnCard === null ? [] : [`${name}: ${say('board-drawn', { player: sideName(outing, [drawnCard]) })}`]),

@@ -5,6 +5,7 @@ import type { Outing } from '#core/outing/outing.ts'
 import type { BallId } from '#core/values/ids.ts'
 import { useWork } from '../../parts/use-work.ts'
 import { act } from '../../state/actions.ts'
+import { isolated } from '../../words/isolated.ts'
 import { say } from '../../words/say-any.ts'
 import { certifierWords, type DifferenceLine, differencesOf } from './certify-view.ts'
 import { DifferenceList } from './DifferenceList.tsx'
@@ -22,7 +23,7 @@ export function CertifyBall({ outing, ball, holder }: Props) {
   if (!found) return null
   const certification = certificationOfBall(outing, found)
   const marker = outing.notes.markers.get(ball) ?? null
-  const markerName = marker === null ? '' : ` ${outing.players.get(marker)?.name ?? marker}`
+  const markerName = marker === null ? '' : ` ${isolated(outing.players.get(marker)?.name ?? marker)}`
   const lines: readonly DifferenceLine[] = differencesOf(certification)
   const isMarker = marker !== null && holder !== null && outing.balls.get(holder)?.players.includes(marker) === true
   const hasMarker = marker !== null || certification.marker.hasCertified

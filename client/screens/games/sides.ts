@@ -2,6 +2,7 @@ import type { FormatName } from '#core/formats/format-names.ts'
 import type { Range } from '#core/formats/format-row.ts'
 import { sixHolePartners } from '#core/formats/six-hole-partners.ts'
 import { formatTable } from '#core/formats/table.ts'
+import { isolated } from '../../words/isolated.ts'
 import { say } from '../../words/say-any.ts'
 
 /** A ball, or before the start a player, as a side names it. */
@@ -180,6 +181,6 @@ export function wordsOfSides(format: FormatName, balls: readonly Named[], sides:
 
 /** "Alder & Cedar v Birch & Rowan" */
 export function sidesWords(balls: readonly Named[], sides: Sides): string {
-  const names = sides.map(side => side.map(id => balls.find(ball => ball.id === id)?.name ?? id).join(' & '))
+  const names = sides.map(side => side.map(id => isolated(balls.find(ball => ball.id === id)?.name ?? id)).join(' & '))
   return names.reduce((first, second) => say('versus', { first, second }))
 }

@@ -6,6 +6,7 @@ import { Bar } from '../../parts/Bar.tsx'
 import { candidatesOf, markOfCardScore } from '../../parts/mark.ts'
 import { whoOf } from '../../parts/who-of.ts'
 import { formatScore } from '../../words/figures.ts'
+import { isolated } from '../../words/isolated.ts'
 import { say } from '../../words/say.ts'
 import { isRoundLevel } from './hole-view.ts'
 
@@ -68,7 +69,7 @@ function writersOf(outing: Outing, found: Props['found'], score: HoleScore): str
     .filter(({ value }) => value === score)
     .map(entry => {
       const who = whoOf(outing, partsOfOpId(entry.op).device)
-      return recordOf(entry) === 'marker' ? say('as-marker', { who }) : who
+      return recordOf(entry) === 'marker' ? say('as-marker', { who }) : isolated(who)
     })
   return [...new Set(writers)].join(' & ')
 }

@@ -1,7 +1,7 @@
 import { useEffect, useState } from 'react'
 import { Link } from 'wouter'
 import { listOutings, type OutingSummary } from '../../state/actions.ts'
-import { formatDay } from '../../words/figures.ts'
+import { formatDay, formatDots } from '../../words/figures.ts'
 import { say } from '../../words/say-any.ts'
 import { tabPath } from '../paths.ts'
 
@@ -40,7 +40,7 @@ function OutingLine({ outing }: { readonly outing: OutingSummary }) {
   return (
     <li>
       <Link className="plain-link spread" href={tabPath(outing.log, 'hole')}>
-        <b>{name}</b> <span className="quiet">{rest.filter(Boolean).join(' · ')}</span>
+        <b>{name}</b> <span className="quiet">{formatDots(rest)}</span>
       </Link>
     </li>
   )

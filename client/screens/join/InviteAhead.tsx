@@ -5,7 +5,7 @@ import type { Result } from '#core/values/result.ts'
 import { fire } from '../../parts/fire.ts'
 import type { JoinFault } from '../../state/invite-meeting.ts'
 import { type InviteSight, lookAtInvite } from '../../state/joining.ts'
-import { formatDay } from '../../words/figures.ts'
+import { formatDay, formatDots } from '../../words/figures.ts'
 import { say, sayCode } from '../../words/say-any.ts'
 import { tabPath } from '../paths.ts'
 import { JoinForm } from './JoinForm.tsx'
@@ -44,7 +44,7 @@ function Ahead({ sight: { title, courseName, day } }: { readonly sight: InviteSi
   return (
     <div>
       <h2>{name}</h2>
-      {rest.length > 0 && <p className="quiet">{rest.join(' · ')}</p>}
+      {rest.length > 0 && <p className="quiet">{formatDots(rest)}</p>}
     </div>
   )
 }

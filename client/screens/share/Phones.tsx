@@ -4,6 +4,7 @@ import { fire } from '../../parts/fire.ts'
 import { SecondTap } from '../../parts/SecondTap.tsx'
 import { takePhoneBack, takePhoneOut } from '../../state/phones.ts'
 import { useOuting } from '../../state/use-outing.ts'
+import { formatDots } from '../../words/figures.ts'
 import { say } from '../../words/say-any.ts'
 import { useIsOut } from './TakenOut.tsx'
 
@@ -47,7 +48,7 @@ function PhoneLine({ phone, isOwn }: { readonly phone: Phone; readonly isOwn: bo
   return (
     <div className="spread">
       <b>{phone.label}</b>
-      <span className="quiet">{words.filter(Boolean).join(' · ')}</span>
+      <span className="quiet">{formatDots(words)}</span>
     </div>
   )
 }

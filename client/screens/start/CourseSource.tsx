@@ -5,7 +5,7 @@ import { Select } from '../../parts/Select.tsx'
 import { useWork } from '../../parts/use-work.ts'
 import { listOutings, type OutingSummary } from '../../state/actions.ts'
 import { readOuting } from '../../state/kept-outings.ts'
-import { formatDay } from '../../words/figures.ts'
+import { formatDay, formatDots } from '../../words/figures.ts'
 import { say } from '../../words/say-any.ts'
 import { CodeReader } from '../home/CodeReader.tsx'
 import { useCodes } from '../home/use-codes.ts'
@@ -44,9 +44,7 @@ export function CourseSource({ draft, change }: DraftInHand) {
             { value: '', text: say('start-course-typed') },
             ...named.map(({ log, courseName, title, day }) => ({
               value: log,
-              text: [courseName, title === courseName ? null : title, day === null ? null : formatDay(day)]
-                .filter(Boolean)
-                .join(' · '),
+              text: formatDots([courseName, title === courseName ? null : title, day === null ? null : formatDay(day)]),
             })),
           ]}
           onValue={takeOuting}

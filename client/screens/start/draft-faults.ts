@@ -1,6 +1,7 @@
 import { needsHandicaps } from '#core/formats/game-gaps.ts'
 import { formatTable } from '#core/formats/table.ts'
 import { parseIndexTenths, parseTenths } from '#core/outing/tenths.ts'
+import { unreadable } from '#shared/atoms.ts'
 import { limits } from '#shared/limits.ts'
 import { say } from '../../words/say-any.ts'
 import { holesWords } from '../card/card-view.ts'
@@ -25,8 +26,6 @@ export const faultsOfCourse = (draft: Draft): readonly FieldFault[] => [
   ...faultsOfHoles(draft),
   ...draft.tees.flatMap((tee, place) => faultsOfTee(draft, tee, place)),
 ]
-
-const unreadable = /[\u0000-\u001f\u007f-\u009f\u061c\u200b-\u200f\u2028-\u202e\u2060-\u206f\ufeff\ufff9-\ufffb]/
 
 function faultOfText(field: string, name: string, text: string, length: number, isNeeded: boolean): FieldFault[] {
   const trimmed = text.trim()

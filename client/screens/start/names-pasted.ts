@@ -1,4 +1,5 @@
 import { parseIndexTenths } from '#core/outing/tenths.ts'
+import { typedText } from '../../parts/typed-text.ts'
 import type { HandicapKind } from './draft.ts'
 
 /** A line of a list of people: "Fir 14", "Hazel Oak, +1.3", "Rowan". */
@@ -14,7 +15,11 @@ const withFigure = /^(.*?)[\s,;]+([+-]?\d{1,2}(?:[.,]\d)?)$/
 export const parseNames = (text: string): readonly NamePasted[] =>
   text
     .split(/\r?\n/)
-    .map(line => line.trim().replace(/^\d+[.)]\s+/, ''))
+    .map(line =>
+      typedText(line)
+        .trim()
+        .replace(/^\d+[.)]\s+/, ''),
+    )
     .filter(line => line !== '')
     .map(line => {
       const [, name, figure] = withFigure.exec(line) ?? []
