@@ -9,6 +9,8 @@ import { endAtExit } from './at-exit.ts'
 export interface ServerProcess {
   readonly url: string
   readonly dataDir: string
+  /** What it has logged so far, where it was asked for more than errors. */
+  log(): string
   /** SIGKILL, and wait until it is gone. */
   kill(): Promise<void>
   start(): Promise<void>
@@ -16,11 +18,15 @@ export interface ServerProcess {
 }
 
 /** `main` is the built server's file; another version's brings its own page. */
-export async function startServer(main = 'dist/server/main.js'): Promise<ServerProcess> {
+export async function startServer(
+  main = 'dist/server/main.js',
+  level: 'error' | 'trace' = 'error',
+): Promise<ServerProcess> {
   const port = await freePort()
   const dataDir = mkdtempSync(join(tmpdir(), 'six-threes-browser-'))
   const url = `http://127.0.0.1:${port}`
   let child: ChildProcess | null = null
+  let logged = ''
   const end = async (signal: 'SIGKILL' | 'SIGTERM') => {
     const running = child
     child = null
@@ -31,8 +37,11 @@ export async function startServer(main = 'dist/server/main.js'): Promise<ServerP
   }
   const start = async () => {
     child = spawn(process.execPath, ['--enable-source-maps', main], {
-      env: { ...process.env, PORT: String(port), HOST: '127.0.0.1', DATA_DIR: dataDir, LOG_LEVEL: 'error' },
-      stdio: ['ignore', 'ignore', 'inherit'],
+      env: { ...process.env, PORT: String(port), HOST: '127.0.0.1', DATA_DIR: dataDir, LOG_LEVEL: level },
+      stdio: ['ignore', 'ignore', level === 'error' ? 'inherit' : 'pipe'],
+    })
+    child.stderr?.on('data', chunk => {
+      logged += chunk
     })
     await whenHealthy(url, child)
   }
@@ -42,7 +51,7 @@ export async function startServer(main = 'dist/server/main.js'): Promise<ServerP
     rmSync(dataDir, { recursive: true, force: true })
   })
   await start()
-  return { url, dataDir, start, kill: () => end('SIGKILL'), stop: () => end('SIGTERM') }
+  return { url, dataDir, log: () => logged, start, kill: () => end('SIGKILL'), stop: () => end('SIGTERM') }
 }
 
 async function freePort(): Promise<number> {
