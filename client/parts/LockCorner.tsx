@@ -10,7 +10,7 @@ const firstStore = createStore<boolean>(() => false)
 /** After the first corner the second opens the page for so long. */
 const openMs = 5_000
 
-/** The corner that is pressed first, at the top of a locked page. */
+/** The corner that is pressed first, at the top of a locked page: all of the page that is heard. */
 export function FirstCorner() {
   const isFirst = useStore(firstStore)
   useEffect(() => {
@@ -19,7 +19,8 @@ export function FirstCorner() {
     return () => clearTimeout(timer)
   }, [isFirst])
   return (
-    <div className="lock-bar">
+    <main className="lock-bar">
+      <h1 className="hidden">{say('locked-page')}</h1>
       <button
         type="button"
         className="button corner"
@@ -30,7 +31,7 @@ export function FirstCorner() {
         1
       </button>
       <p role="status">{say(isFirst ? 'unlock-second-now' : 'locked')}</p>
-    </div>
+    </main>
   )
 }
 
@@ -42,7 +43,7 @@ export function SecondCorner() {
     lockStore.setState(false)
   }
   return (
-    <div className="lock-bar last">
+    <footer className="lock-bar last">
       <button
         type="button"
         className="button corner"
@@ -52,6 +53,6 @@ export function SecondCorner() {
       >
         2
       </button>
-    </div>
+    </footer>
   )
 }

@@ -1,7 +1,11 @@
-import type { Outing } from '#core/outing/outing.ts'
+import type { Group, Outing } from '#core/outing/outing.ts'
 import type { GroupId, LogId } from '#core/values/ids.ts'
 import { remember, remembered } from '../device/remembered.ts'
 import type { Me, OutingStore } from './outing-store.ts'
+
+/** The groups that anybody plays in: one that everybody has left keeps its scores and is shown no more. */
+export const groupsPlaying = ({ groups }: Pick<Outing, 'groups'>): readonly Group[] =>
+  [...groups.values()].filter(({ balls }) => balls.length > 0)
 
 /**
  * The group that this phone goes round with: a scorer's own; of the desk's phone the one chosen on it, else the one in which
@@ -11,7 +15,7 @@ export function ownGroupOf({ log, outing, me }: Pick<OutingStore, 'log' | 'outin
   if (!outing || !me) return null
   if (me.group !== null) return me.group
   const chosen = log === null ? null : remembered(`group-${log}`)
-  return [...outing.groups.keys()].find(group => group === chosen) ?? groupOfPlayer(outing, me)
+  return groupsPlaying(outing).find(({ id }) => id === chosen)?.id ?? groupOfPlayer(outing, me)
 }
 
 /** The group in which the player plays whose name this phone gave. */

@@ -1,6 +1,7 @@
 import { expect, type Page, test } from '@playwright/test'
 import { fourPlayers } from '#tests/kit/quillmoor.ts'
 import { boardAgrees, boardTellsSettled, settleAgrees, settleDownload, type Tapped } from './kit/agree.ts'
+import { axeClean } from './kit/axe.ts'
 import { choosePictures, picturesOfCodes } from './kit/codes.ts'
 import { chosenKey, fourBallAndPoints, openTab, startOuting, tapScore, whenOnServer } from './kit/golfer.ts'
 import { installPhone } from './kit/installed-phone.ts'
@@ -47,11 +48,13 @@ test('installed once and started again with no network: one phone scores nine ho
 
   const pictures = await photographed(alder.page)
   expect(pictures.length).toBeGreaterThan(1)
+  await axeClean(alder.page, 'share', 'codes shown')
   await birch.page.getByRole('region', { name: 'From another phone' }).getByLabel('Your name').fill('Birch')
   const [first, ...rest] = pictures.toReversed()
   if (first === undefined) throw new Error('there is a code')
   await choosePictures(birch.page, [first])
   await expect(birch.page.getByRole('status').filter({ hasText: `1 of ${pictures.length} read` })).toBeVisible()
+  await axeClean(birch.page, 'home', 'some of the codes read')
   await choosePictures(birch.page, rest)
   await scoreNine(birch.page, 10)
   await boardAgrees(birch.page, tappedUpTo(18))

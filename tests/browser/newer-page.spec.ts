@@ -2,6 +2,7 @@ import { cpSync, readdirSync, readFileSync, renameSync, rmSync, writeFileSync } 
 import { join } from 'node:path'
 import { fileURLToPath } from 'node:url'
 import { expect, test } from '@playwright/test'
+import { axeClean } from './kit/axe.ts'
 import { fourBallAndPoints, openTab, startOuting } from './kit/golfer.ts'
 import { neverIdle } from './kit/never-idle.ts'
 import { noComplaints, openPhone } from './kit/round.ts'
@@ -39,6 +40,8 @@ test('a newer page waits, the older one goes on whole, and the newer comes by on
     await expect(offer).toHaveCount(0)
   }
   await page.goto(`${server.url}/#/`)
+  await expect(offer).toBeVisible()
+  await axeClean(page, 'home', 'a newer page waits')
   await offer.click()
   await expect(offer).toHaveCount(0)
   await expect.poll(() => page.evaluate(async () => (await navigator.serviceWorker.ready).waiting)).toBeNull()

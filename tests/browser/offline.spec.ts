@@ -1,6 +1,7 @@
 import { expect, test } from '@playwright/test'
 import { fourPlayers } from '#tests/kit/quillmoor.ts'
 import { boardAgrees, type Tapped } from './kit/agree.ts'
+import { axeClean } from './kit/axe.ts'
 import {
   chosenKey,
   foot,
@@ -50,6 +51,7 @@ test('an outing is started and scored with no server at all, and goes up when on
   await expect(foot(alder.page)).toContainText('on this phone')
   await expect(foot(alder.page)).toContainText('10 to send')
   await expect(foot(alder.page)).not.toContainText('on the server')
+  await axeClean(alder.page, 'every page of an outing', 'to send, no server')
 
   await server.start()
   await whenOnServer(alder.page)

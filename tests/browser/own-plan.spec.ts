@@ -1,19 +1,11 @@
 import { readdirSync, readFileSync } from 'node:fs'
 import { expect, type Page, test } from '@playwright/test'
 import { plainWith } from '../kit/plain-outing.ts'
-import { seriousFaults } from './kit/axe.ts'
+import { axeClean } from './kit/axe.ts'
 import { goToHole, openTab, whenOnServer } from './kit/golfer.ts'
 import { noComplaints } from './kit/round.ts'
 import { openServed } from './kit/served.ts'
 import { createFinger } from './kit/taps.ts'
-
-/** No serious fault of what the page shows, in either colours; without motion no colour is on its way to another. */
-async function soundByDayAndNight(page: Page): Promise<void> {
-  for (const colorScheme of ['dark', 'light'] as const) {
-    await page.emulateMedia({ colorScheme, reducedMotion: 'reduce' })
-    expect(await seriousFaults(page), colorScheme).toEqual([])
-  }
-}
 
 /** An outing at Quillmoor with the lengths of its holes, opened from a file that somebody wrote. */
 async function openOuting(page: Page, rules: boolean): Promise<void> {
@@ -40,12 +32,13 @@ test('a bag in a few figures, a lay-up said before the hole, one answer for the 
   await test.step('three numbers fill the bag; the rest is estimated and says so', async () => {
     await page.getByRole('link', { name: 'Carries, lay-up number, habits' }).click()
     await expect(page.getByText('Three numbers are enough. To go: 3.')).toBeVisible()
+    await axeClean(page, 'bag', 'no number yet')
     await fillBag(page)
     await expect(page.getByRole('listitem').filter({ hasText: '8 iron' })).toContainText(/about \d+, estimated/)
     const foot = page.getByRole('status').filter({ hasText: 'on this phone' })
     await expect(foot).toContainText('nowhere else')
     await expect(foot).not.toContainText('server')
-    await soundByDayAndNight(page)
+    await axeClean(page, 'bag', 'the rest estimated')
   })
 
   await test.step('a change is taken back, and what stands is there after a reload', async () => {
@@ -64,10 +57,10 @@ test('a bag in a few figures, a lay-up said before the hole, one answer for the 
     await goToHole(page, 2)
     await expect(page.getByRole('link', { name: 'Your plan' })).toBeVisible()
     await expect(page.getByText('Lay up')).toHaveCount(0)
-    await soundByDayAndNight(page)
     await page.getByText('Mine', { exact: true }).click()
     // Quillmoor's second is a par 5 of 492 yards: the driver leaves 277, and the 3 wood carries 195.
     await expect(page.getByRole('link', { name: 'Lay up: 177 leaves 100' })).toBeVisible()
+    await axeClean(page, 'hole', 'own score alone, the others in a line')
   })
 
   await test.step('a distance and a pin: one answer in at most three taps and the figure', async () => {
@@ -94,7 +87,7 @@ test('a bag in a few figures, a lay-up said before the hole, one answer for the 
     await distance.fill('245')
     await expect(answer).toContainText('Lay up: 145')
     await expect(page.getByText('shout “Fore!”')).toBeVisible()
-    await soundByDayAndNight(page)
+    await axeClean(page, 'plan', 'lay-up and a shot to the green')
     await page.getByText('Trees', { exact: true }).click()
     await expect(answer).toContainText('4 hybrid')
     await page.getByRole('button', { name: 'Does not clear: more loft' }).click()
@@ -109,7 +102,7 @@ test('a bag in a few figures, a lay-up said before the hole, one answer for the 
       'then as far down as is safe.',
     ])
     await expect(page.getByText('Never towards people')).toBeVisible()
-    await soundByDayAndNight(page)
+    await axeClean(page, 'plan', 'out of the trees')
   })
 
   await test.step('no file and no server has any of it', async () => {
@@ -138,6 +131,7 @@ test('under the Rules the shot in hand is off and says why; the plan for the hol
   await fillBag(page)
   await page.getByText('Six threes', { exact: true }).click()
   await expect(page.getByRole('checkbox', { name: 'Six threes' })).not.toBeChecked()
+  await axeClean(page, 'bag', 'habits off')
   await page.getByRole('link', { name: 'To all outings' }).click()
   await openOuting(page, true)
   await goToHole(page, 13)
@@ -149,9 +143,10 @@ test('under the Rules the shot in hand is off and says why; the plan for the hol
   await expect(shot).toContainText('Rule 4.3 allows no advice')
   await expect(shot.getByRole('textbox')).toHaveCount(0)
   await expect(page.getByText('Lay up to 100, every time.')).toBeVisible()
-  await soundByDayAndNight(page)
+  await axeClean(page, 'plan', 'shot in hand off under the Rules')
 
   await page.getByRole('link', { name: 'My bag' }).click()
+  await axeClean(page, 'bag-from', 'opened from a plan')
   await page.getByRole('textbox', { name: 'Your lay-up number, yards' }).fill('95')
   await page.getByRole('link', { name: 'To the plan' }).click()
   await expect(page.getByText('a shot of 191 leaves your 95.')).toBeVisible()

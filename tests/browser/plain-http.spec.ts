@@ -1,5 +1,5 @@
 import { type Browser, chromium, expect, test } from '@playwright/test'
-import { seriousFaults } from './kit/axe.ts'
+import { axeClean } from './kit/axe.ts'
 import { chromiumArgs, chromiumPath } from './kit/chromium.ts'
 import {
   chosenKey,
@@ -23,6 +23,7 @@ test('on plain http an open page plays and says what it cannot do', async () => 
   await alder.page.goto(url)
   expect(await alder.page.evaluate(() => [isSecureContext, 'serviceWorker' in navigator])).toEqual([false, false])
   await expect(alder.page.getByText('This address is plain http.')).toBeVisible()
+  await axeClean(alder.page, 'home', 'on plain http')
   await startOuting(alder.page, fourBallAndPoints)
   await joinBy(birch.page, await readInviteLink(alder.page), 'Birch')
   await tapScore(birch.page, 'Birch', 5)
@@ -60,7 +61,7 @@ test('a screen that was never fetched says so with no signal, and comes by a tap
   await openTab(page, 'Card')
   const notHere = page.getByRole('heading', { name: 'This part of the app is not on this phone yet.' })
   await expect(notHere).toBeVisible()
-  expect(await seriousFaults(page)).toEqual([])
+  await axeClean(page, 'every page', 'not fetched yet')
   await page.getByRole('button', { name: 'Try again' }).click()
   await expect(page.getByRole('button', { name: 'Try again' })).toBeEnabled()
   await expect(notHere).toBeVisible()
@@ -68,6 +69,7 @@ test('a screen that was never fetched says so with no signal, and comes by a tap
   await tapScore(page, 'Alder', 4)
   await page.getByRole('button', { name: 'More on this hole' }).click()
   await expect(page.getByText('It could not be fetched.')).toBeVisible()
+  await axeClean(page, 'hole', 'more: not fetched yet')
 
   await server.start()
   await page.getByRole('button', { name: 'Try again' }).click()

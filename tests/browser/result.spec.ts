@@ -1,6 +1,6 @@
 import { expect, test } from '@playwright/test'
 import { autumnDay } from '#tests/kit/plain-outing.ts'
-import { seriousFaults } from './kit/axe.ts'
+import { axeClean } from './kit/axe.ts'
 import { openTab, readInviteLink, tapScore } from './kit/golfer.ts'
 import { openFile } from './kit/outing-file.ts'
 import { noComplaints } from './kit/round.ts'
@@ -27,6 +27,7 @@ test('after the last score: how it came out, the card checked and certified, and
   await test.step('what is open is said with the way to it', async () => {
     await page.getByRole('button', { name: 'Finish' }).click()
     await expect(page.getByRole('heading', { name: 'Still open' })).toBeVisible()
+    await axeClean(page, 'finish', 'something open')
     await page.getByRole('link', { name: 'Rowan: nothing written for hole 18. To hole 18' }).click()
     await tapScore(page, 'Rowan', 5)
     await page.getByRole('button', { name: 'Finish' }).click()
@@ -44,7 +45,7 @@ test('after the last score: how it came out, the card checked and certified, and
       '3 Alder 34',
       '4 Cedar 29',
     ])
-    expect(await seriousFaults(page)).toEqual([])
+    await axeClean(page, 'finish', 'own targets')
   })
 
   await test.step('certified one after the other on a phone that goes round and stays its owner’s', async () => {
@@ -56,7 +57,7 @@ test('after the last score: how it came out, the card checked and certified, and
       await certification.getByRole('button', { name: `Certify as ${name}` }).click()
       await expect(certification.getByRole('region', { name })).toContainText(`${name}: certified`)
     }
-    expect(await seriousFaults(page)).toEqual([])
+    await axeClean(page, 'card', 'certified by all')
     await openTab(page, 'Hole')
     await expect(page.getByRole('region', { name: 'Alder' }).getByText('you', { exact: true })).toBeVisible()
   })

@@ -1,7 +1,7 @@
 import { expect, type Page, test } from '@playwright/test'
 import { quillmoor } from '#tests/kit/quillmoor.ts'
 import { settleDownload } from './kit/agree.ts'
-import { seriousFaults } from './kit/axe.ts'
+import { axeClean } from './kit/axe.ts'
 import { goToHole, openTab, startOuting, tapScore, whenOnServer } from './kit/golfer.ts'
 import { noComplaints, openPhone } from './kit/round.ts'
 import { openServed } from './kit/served.ts'
@@ -47,7 +47,7 @@ test('a roll-up of eleven: balls thrown, two groups score alone on phones of the
   await openTab(page, 'Board')
   await page.getByRole('link', { name: 'Groups and players' }).click()
   await page.getByRole('textbox', { name: 'One player a line' }).fill(comers.map(each => each.join(' ')).join('\n'))
-  expect(await seriousFaults(page)).toEqual([])
+  await axeClean(page, 'groups', 'a list to add')
   await page.getByRole('button', { name: 'Add 9 players' }).click()
   await expect(page.getByRole('region', { name: /^Group \d+$/ })).toHaveCount(3)
   // Eleven make a three-ball and two four-balls.
@@ -60,7 +60,7 @@ test('a roll-up of eleven: balls thrown, two groups score alone on phones of the
   const groups = await groupsOn(page)
   expect(groups.map(({ length }) => length)).toEqual([3, 4, 4])
   expect(groups.flat().sort()).toEqual(['Alder', 'Rowan', ...comers.map(([name]) => name)].sort())
-  expect(await seriousFaults(page)).toEqual([])
+  await axeClean(page, 'groups', 'thrown')
 
   const own = groups.findIndex(group => group.includes('Alder'))
   const other = (own + 1) % groups.length
@@ -68,6 +68,7 @@ test('a roll-up of eleven: balls thrown, two groups score alone on phones of the
   await openTab(page, 'Share')
   await page.getByRole('radio', { name: new RegExp(`Group ${other + 1}\\b`) }).check({ force: true })
   await expect(page.getByRole('img', { name: 'QR code of the invite link' })).toBeVisible()
+  await axeClean(page, 'share', 'several groups')
   const link = await page.getByRole('textbox', { name: 'Invite link' }).inputValue()
   const second = await openPhone(browser, theirs[0] ?? '')
   await second.page.goto(link)
@@ -109,6 +110,7 @@ test('a roll-up of eleven: balls thrown, two groups score alone on phones of the
   // Somebody comes late: the groups stay, the board has one line more.
   await page.getByRole('link', { name: 'Groups and players' }).click()
   await expect(page.getByText('A score is written: the groups stay as they are.')).toBeVisible()
+  await axeClean(page, 'groups', 'somebody has scored')
   await page.getByLabel('Where they play').selectOption({ label: `with Group ${own + 1}` })
   await page.getByRole('textbox', { name: 'One player a line' }).fill('Alder 3')
   await page.getByRole('button', { name: 'Add one player' }).click()
@@ -127,7 +129,7 @@ test('a roll-up of eleven: balls thrown, two groups score alone on phones of the
   await move.getByLabel('From which hole').selectOption('4')
   await move.getByRole('button', { name: `Move ${mover} to Group ${other + 1}` }).click()
   await expect(move.getByText(`${mover}’s holes 1 to 3 stay with Group ${own + 1}`)).toBeVisible()
-  expect(await seriousFaults(page)).toEqual([])
+  await axeClean(page, 'groups', 'a player to move')
   await move.getByRole('button', { name: 'Yes, move' }).click()
   await expect(page.getByRole('region', { name: `Group ${other + 1}` }).getByText(mover, { exact: true })).toBeVisible()
   await goToHole(second.page, 4)
@@ -153,7 +155,7 @@ test('sixteen are pasted at the start, the balls are thrown, and the page stays 
   await page.getByRole('textbox', { name: 'One player a line' }).fill(names.join('\n'))
   await page.getByRole('button', { name: 'Add 16 players' }).click()
   await expect(page.getByText('groups of 4, 4, 4, 4')).toBeVisible()
-  expect(await seriousFaults(page)).toEqual([])
+  await axeClean(page, 'start', 'sixteen pasted, balls thrown')
   const start = Date.now()
   await page.getByRole('button', { name: /^Skins/ }).click()
   await expect(page.getByRole('region', { name: 'Strokes in Skins' }).getByRole('listitem')).toHaveCount(16)

@@ -1,7 +1,7 @@
 import { expect, test } from '@playwright/test'
 import { fourPlayers } from '#tests/kit/quillmoor.ts'
 import { boardAgrees, cardAgrees, rowsAgree, settleAgrees, settleDownload, type Tapped } from './kit/agree.ts'
-import { seriousFaults } from './kit/axe.ts'
+import { axeClean } from './kit/axe.ts'
 import {
   chosenKey,
   fourBallAndPoints,
@@ -87,6 +87,7 @@ test('four phones play eighteen holes: outage, two scores, a killed server, one 
     }
     await goToHole(birch.page, 8)
     await expect(birch.page.getByText(/two scores: 6 by Rowan, 7 by Cedar · choose/)).toBeVisible()
+    await axeClean(birch.page, 'hole', 'two scores')
     await tapScore(birch.page, 'Rowan', 6)
     for (const { page } of phones) {
       await openTab(page, 'Board')
@@ -119,12 +120,6 @@ test('four phones play eighteen holes: outage, two scores, a killed server, one 
     await rowsAgree(server.dataDir, settled, tapped)
   })
 
-  await test.step('nothing to complain of', async () => {
-    for (const tab of ['Hole', 'Board', 'Card', 'Share'] as const) {
-      await openTab(alder.page, tab)
-      expect(await seriousFaults(alder.page)).toEqual([])
-    }
-    noComplaints(phones)
-  })
+  noComplaints(phones)
   await server.stop()
 })

@@ -1,6 +1,6 @@
 import { readFile } from 'node:fs/promises'
 import { type Browser, expect, type Page, test } from '@playwright/test'
-import { seriousFaults } from './kit/axe.ts'
+import { axeClean } from './kit/axe.ts'
 import { chosenKey, goToHole, openTab, readInviteLink, startOuting, tapScore, whenOnServer } from './kit/golfer.ts'
 import { noComplaints, openPhone, type Phone } from './kit/round.ts'
 import { type ServerProcess, startServer } from './kit/server.ts'
@@ -52,22 +52,24 @@ test('three words said across the green let a phone in with one tap', async ({ b
   const words = await getWords(alder.page)
   expect(words.split(' ')).toHaveLength(3)
   await expect(alder.page.getByText(/^9 min \d+ s left$/)).toBeVisible()
-  expect(await seriousFaults(alder.page)).toEqual([])
+  await axeClean(alder.page, 'share', 'three words said')
 
   await birch.page.getByRole('link', { name: 'Join by three words' }).click()
   await askBy(birch.page, 'no such words', 'Birch')
   await says(birch.page, 'No such words now')
-  expect(await seriousFaults(birch.page)).toEqual([])
+  await axeClean(birch.page, 'join', 'no such words')
   await askBy(birch.page, words.toUpperCase().replaceAll(' ', ' - '), 'Birch')
   await expect(birch.page.getByRole('status').filter({ hasText: 'Asked' })).toBeVisible()
+  await axeClean(birch.page, 'join', 'asked and waiting')
 
   // Any page of the outing shows it.
   await openTab(alder.page, 'Board')
   await expect(alder.page.getByText('Birch asks to be let in')).toBeVisible()
-  expect(await seriousFaults(alder.page)).toEqual([])
+  await axeClean(alder.page, 'every page of an outing', 'somebody asks to be let in')
   await alder.page.getByRole('button', { name: 'Not now, Birch' }).click()
   await expect(alder.page.getByText('Birch asks to be let in')).toBeHidden()
   await says(birch.page, 'Not now, they say')
+  await axeClean(birch.page, 'join', 'not now, they say')
 
   await askBy(birch.page, words, 'Birch')
   await alder.page.getByRole('button', { name: 'Let Birch in' }).click()
@@ -90,9 +92,12 @@ test('a server that starts again has forgotten words and request, and both phone
   await expect(alder.page.getByText('Birch asks to be let in')).toBeVisible()
   await server.kill()
   await expect(birch.page.getByRole('status').filter({ hasText: 'Still asking' })).toBeVisible()
+  await axeClean(birch.page, 'join', 'asked, no server')
   await server.start()
   await says(birch.page, 'This request is over')
   await says(alder.page, 'has forgotten these words')
+  await axeClean(birch.page, 'join', 'the request is over')
+  await axeClean(alder.page, 'share', 'three words forgotten')
   await expect(alder.page.getByText('Birch asks to be let in')).toBeHidden()
 
   await alder.page.getByRole('button', { name: 'Get three new words' }).click()
@@ -101,6 +106,8 @@ test('a server that starts again has forgotten words and request, and both phone
   await askBy(birch.page, (await words2.textContent()) ?? '', 'Maple')
   await alder.page.getByRole('button', { name: 'Let Maple in' }).click()
   // A name that no player has: the page asks whose it is.
+  await expect(birch.page.getByText('Are you one of these?')).toBeVisible()
+  await axeClean(birch.page, 'join', 'let in, and who are you')
   await birch.page.getByRole('button', { name: 'Rowan' }).click()
   await expect(birch.page.getByRole('heading', { name: 'Rowan' })).toBeVisible()
   noComplaints([alder, birch])
@@ -136,16 +143,19 @@ test('a phone that is taken out says so, keeps what it has not sent, and its pla
   await goToHole(birch.page, 1)
   await tapScore(birch.page, 'Rowan', 6)
   await alder.page.getByRole('button', { name: 'Take Birch out' }).click()
+  await axeClean(alder.page, 'share', 'a phone asked about')
   await alder.page.getByRole('button', { name: 'Take it out' }).click()
   await expect(alder.page.getByRole('button', { name: 'Let Birch in again' })).toBeVisible()
+  await axeClean(alder.page, 'share', 'a phone taken out')
   await whenOnServer(alder.page)
 
   await birch.context.setOffline(false)
   await expect(birch.page.getByText('The desk took this phone out.', { exact: false }).first()).toBeVisible()
+  await axeClean(birch.page, 'every page of an outing', 'the desk took this phone out')
   await openTab(birch.page, 'Share')
   await says(birch.page, 'This phone is no longer in')
   await expect(birch.page.getByText('1 to send')).toBeVisible()
-  expect(await seriousFaults(birch.page)).toEqual([])
+  await axeClean(birch.page, 'share', 'this phone taken out')
 
   // Its player is let in anew, by words: what it had not sent goes up.
   const words = await getWords(alder.page)
@@ -197,6 +207,7 @@ test('another player goes on with the phone, and what was put in before stays un
   await tapScore(alder.page, 'Rowan', 5)
   await openTab(alder.page, 'Share')
   await alder.page.getByRole('button', { name: 'Another player has it now' }).click()
+  await axeClean(alder.page, 'share', 'another player has the phone')
   await alder.page.getByRole('button', { name: 'Cedar', exact: true }).click()
   await expect(alder.page.getByText('This phone is Cedar’s.')).toBeVisible()
   await goToHole(alder.page, 1)

@@ -17,7 +17,7 @@ export function OwnPage({ children, back, beside }: Props) {
   return (
     <div className="page">
       <main>{children}</main>
-      <div className="bottom">
+      <footer className="bottom">
         <div className="turn">
           <Link className="button" href={back.href}>
             {back.text}
@@ -32,7 +32,7 @@ export function OwnPage({ children, back, beside }: Props) {
             <span>{say('bag-foot-alone')}</span>
           </div>
         </div>
-      </div>
+      </footer>
     </div>
   )
 }

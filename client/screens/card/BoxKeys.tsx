@@ -34,6 +34,7 @@ export function BoxKeys({ outing, ball, at, onDone }: Props) {
         levels={levels}
         ball={ball}
         at={at}
+        label={`${outing.balls.get(ball)?.name ?? ball}, ${say('hole-n', { hole: at.hole })}`}
         isYou={false}
         teesOff=""
         hasHonour={false}

@@ -1,14 +1,17 @@
 import { useLocation } from 'wouter'
 import { Strip } from '../../parts/Strip.tsx'
 import { stripOf, stripWords } from '../../parts/strip-view.ts'
+import { useOuting } from '../../state/use-outing.ts'
 import { useResults } from '../../state/use-results.ts'
 import { say } from '../../words/say-any.ts'
 import { openLines } from '../card/card-view.ts'
 import { OpenHoles } from '../card/OpenHoles.tsx'
 import { ClosedLine } from '../hole/ClosedLine.tsx'
 import { threeOf } from '../hole/hole-view.ts'
+import { TieAtEnd } from '../hole/more/TieAtEnd.tsx'
 import { AimsOfThree } from '../hole/own/AimsOfThree.tsx'
 import { useAims } from '../hole/own/use-aims.ts'
+import { tieAtEnd } from '../hole/tie-left.ts'
 import { useGroupShown } from '../hole/use-group-shown.ts'
 import { OutingPage } from '../outing/OutingPage.tsx'
 import { tabPath } from '../paths.ts'
@@ -19,6 +22,7 @@ import { SendResult } from './SendResult.tsx'
 export function FinishScreen() {
   const { outing, log, group, whose } = useGroupShown()
   const results = useResults()
+  const me = useOuting(store => store.me)
   const [, go] = useLocation()
   const [aims] = useAims(log, whose.ball)
   if (!outing || !results || !log || !group) return null
@@ -26,6 +30,8 @@ export function FinishScreen() {
   const level = first && results.cards.get(first)
   const last = level?.threes.at(-1)
   const isClosed = last !== undefined && group.balls.every(ball => threeOf(results, ball, last.number)?.isClosed)
+  const canScore = me?.role === 'desk' || me?.role === 'scorer'
+  const tied = canScore ? tieAtEnd(outing, results, group) : null
   const isOpen = openLines(outing, group).length > 0
   const onward = (
     <div className="turn">
@@ -49,6 +55,7 @@ export function FinishScreen() {
       {gameLines(outing, results).map(game => (
         <GameResultLines key={game.id} game={game} />
       ))}
+      {tied && <TieAtEnd log={log} outing={outing} group={group} tied={tied} />}
       {whose.ball && aims && last?.isClosed && (
         <AimsOfThree log={log} ball={whose.ball} closed={last} next={null} isShut={group.balls.length > 1} />
       )}

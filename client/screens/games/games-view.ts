@@ -26,9 +26,15 @@ export function ballsInPlay(outing: Outing, group: GroupId | null): BallsInPlay 
 
 /** Whose games this phone may change: null is the whole outing's. */
 export function scopesOf(outing: Outing, me: Me | null): readonly (GroupId | null)[] {
-  if (me?.role === 'desk') return outing.groups.size > 1 ? [null, ...outing.groups.keys()] : [null]
+  if (me?.role === 'desk') return outing.groups.size > 1 ? [null, ...groupsWithGames(outing)] : [null]
   return me?.role === 'scorer' && me.group !== null ? [me.group] : []
 }
+
+/** Groups that play, and one that everybody has left where it has games of its own. */
+const groupsWithGames = (outing: Outing): readonly GroupId[] =>
+  [...outing.groups.values()]
+    .filter(({ id, balls }) => balls.length > 0 || outing.games.some(({ group }) => group === id))
+    .map(({ id }) => id)
 
 /** True where this phone may change the game. */
 export const mayChange = (outing: Outing, me: Me | null, { id }: Game): boolean =>

@@ -7,6 +7,7 @@ import { Select } from '../../parts/Select.tsx'
 import { Tick } from '../../parts/Tick.tsx'
 import { useWork } from '../../parts/use-work.ts'
 import { act } from '../../state/actions.ts'
+import { groupsPlaying } from '../../state/own-group.ts'
 import { say } from '../../words/say-any.ts'
 import { gameTitle } from '../board/board-view.ts'
 import { draftToMend, faultsOfMending } from '../mend/mend-view.ts'
@@ -73,11 +74,10 @@ export function AddPlayers({ outing }: { readonly outing: Outing }) {
 }
 
 function targetsOf(outing: Outing): readonly { readonly value: Target; readonly text: string }[] {
-  const groups = [...outing.groups.values()]
   return [
     ...(canThrow(outing) ? [{ value: 'thrown' as const, text: say('groups-to-thrown') }] : []),
     { value: 'new', text: say('groups-to-new') },
-    ...groups.map(({ id, name }) => ({ value: id, text: say('groups-to-group', { group: name }) })),
+    ...groupsPlaying(outing).map(({ id, name }) => ({ value: id, text: say('groups-to-group', { group: name }) })),
   ]
 }
 

@@ -2,7 +2,7 @@ import { useState } from 'react'
 import { Link } from 'wouter'
 import type { Group, Outing } from '#core/outing/outing.ts'
 import type { GroupId } from '#core/values/ids.ts'
-import { ownGroupOf, rememberGroup } from '../../state/own-group.ts'
+import { groupsPlaying, ownGroupOf, rememberGroup } from '../../state/own-group.ts'
 import { useOuting } from '../../state/use-outing.ts'
 import { say } from '../../words/say-any.ts'
 import { tabPath } from '../paths.ts'
@@ -15,7 +15,7 @@ export function GroupList({ outing }: { readonly outing: Outing }) {
   const known = useOuting(ownGroupOf)
   const [chosen, setChosen] = useState<GroupId | null>(null)
   const own = chosen ?? known
-  const groups = [...outing.groups.values()].sort((a, b) => a.name.localeCompare(b.name, undefined, { numeric: true }))
+  const groups = [...groupsPlaying(outing)].sort((a, b) => a.name.localeCompare(b.name, undefined, { numeric: true }))
   const choose = (group: GroupId): void => {
     if (log) rememberGroup(log, group)
     setChosen(group)

@@ -7,6 +7,7 @@ import { SecondTap } from '../../parts/SecondTap.tsx'
 import { Select } from '../../parts/Select.tsx'
 import { useWork } from '../../parts/use-work.ts'
 import { act } from '../../state/actions.ts'
+import { groupsPlaying } from '../../state/own-group.ts'
 import { formatHoles } from '../../words/figures.ts'
 import { say } from '../../words/say-any.ts'
 
@@ -14,7 +15,7 @@ import { say } from '../../words/say-any.ts'
 export function MovePlayer({ outing }: { readonly outing: Outing }) {
   const [chosen, setChosen] = useState<BallId | null>(null)
   const balls = [...outing.balls.values()].filter(({ group }) => group !== null && outing.groups.has(group))
-  if (outing.groups.size < 2 || balls.length === 0) return null
+  if (groupsPlaying(outing).length < 2) return null
   const ball = balls.find(({ id }) => id === chosen)
   const left = ball && outing.groups.get(ball.group ?? ('' as GroupId))
   return (
@@ -46,7 +47,7 @@ interface MoveProps {
 function MoveOf({ outing, ball, left, onDone }: MoveProps) {
   const { work } = useWork()
   const order = [...left.round, ...left.extra]
-  const others = [...outing.groups.values()].filter(({ id }) => id !== left.id)
+  const others = groupsPlaying(outing).filter(({ id }) => id !== left.id)
   const [chosen, setChosen] = useState<GroupId | null>(null)
   const [started, setStarted] = useState(() => keyOf(nextHoleOf(outing, ball.id, left) ?? order.at(-1) ?? null))
   const to = others.find(({ id }) => id === chosen) ?? others[0]

@@ -18,6 +18,8 @@ interface Props {
   readonly levels: Levels
   readonly ball: BallId
   readonly at: PlayedHole
+  /** How the row is heard; the player's name when left out. */
+  readonly label?: string
   readonly isYou: boolean
   /** Which of its partners has the tee shot; empty where they do not take turns. */
   readonly teesOff: string
@@ -33,7 +35,7 @@ interface Props {
 
 /** One player on this hole: strokes here, and the keys. */
 export function BallRow(props: Props) {
-  const { outing, levels, ball, at, isYou, teesOff, hasHonour, isMarked, canScore, onScore } = props
+  const { outing, levels, ball, at, label, isYou, teesOff, hasHonour, isMarked, canScore, onScore } = props
   const [isMore, setMore] = useState(false)
   const [hasBeenMore, setBeenMore] = useState(false)
   const key = holeKey(at)
@@ -55,7 +57,7 @@ export function BallRow(props: Props) {
   const said = [isYou && say('you'), hasHonour && say('honour'), teesOff, isMarked && say('you-mark')].filter(Boolean)
   const shared = { player, chosen, candidates: candidatesOf(found) }
   return (
-    <section className="ball-row" aria-label={player}>
+    <section className="ball-row" aria-label={label ?? player}>
       <div className="ball-head">
         <h2>{player}</h2>
         {said.length > 0 && <span className="quiet">{said.join(' · ')}</span>}

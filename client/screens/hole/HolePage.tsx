@@ -36,6 +36,7 @@ const OwnLine = lazyPart(async () => (await import('./own/OwnLine.tsx')).OwnLine
   standIn: <div className="private-line" />,
 })
 const SkinsAtEnd = lazyPart(async () => (await import('./more/SkinsAtEnd.tsx')).SkinsAtEnd)
+const TieAtEnd = lazyPart(async () => (await import('./more/TieAtEnd.tsx')).TieAtEnd)
 const LevelAtEnd = lazyPart(async () => (await import('./more/LevelAtEnd.tsx')).LevelAtEnd)
 
 // Cards and levels are enough to score a hole; what the games come to is on its way when the page begins.
@@ -120,6 +121,7 @@ export function HolePage({ log, outing, levels, group, at }: Props) {
         <p className="notice">{say(me?.role === 'viewer' ? 'share-viewing' : 'hole-not-let-in')}</p>
       )}
       {canScore && standings?.level && <LevelAtEnd log={log} outing={outing} group={group} level={standings.level} />}
+      {canScore && standings?.tied && <TieAtEnd log={log} outing={outing} group={group} tied={standings.tied} />}
       {canScore && standings?.left && <SkinsAtEnd log={log} outing={outing} group={group} left={standings.left} />}
       {canScore && <More outing={outing} group={group} at={at} />}
       {canScore && <WhoseChoice whose={whose} outing={outing} group={group} onWhose={setWhose} />}

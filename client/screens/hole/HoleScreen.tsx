@@ -1,4 +1,6 @@
 import { Redirect } from 'wouter'
+import type { Outing } from '#core/outing/outing.ts'
+import type { GroupId } from '#core/values/ids.ts'
 import { ownGroupOf } from '../../state/own-group.ts'
 import { useOuting } from '../../state/use-outing.ts'
 import { say } from '../../words/say.ts'
@@ -16,7 +18,8 @@ export function HoleScreen({ hole, lap }: { readonly hole: number | null; readon
   const log = useOuting(store => store.log)
   if (!outing || !levels || !log) return null
   const group = groupShown(outing, own)
-  if (!group || group.balls.length === 0) return <Nothing words={say('no-balls')} />
+  if (!group || group.balls.length === 0)
+    return <Nothing words={say(group && isLeft(outing, group.id) ? 'all-left' : 'no-balls')} />
   const asked = holesOf(group).find(each => each.hole === hole && each.lap === lap)
   if (asked) return <HolePage log={log} outing={outing} levels={levels} group={group} at={asked} />
   const inPlay = holeInPlay(outing, group)
@@ -24,9 +27,14 @@ export function HoleScreen({ hole, lap }: { readonly hole: number | null; readon
   return inPlay ? <Redirect to={holePath(log, inPlay)} replace /> : <Nothing words={say('no-holes')} />
 }
 
+/** Somebody has played here and gone on with another group. */
+const isLeft = ({ balls }: Outing, id: GroupId): boolean =>
+  [...balls.values()].some(({ elsewhere }) => elsewhere.some(({ group }) => group === id))
+
 function Nothing({ words }: { readonly words: string }) {
   return (
     <OutingPage tab="hole">
+      <h1 className="hidden">{say('tab-hole')}</h1>
       <p>{words}</p>
     </OutingPage>
   )

@@ -3,15 +3,23 @@ import type { Levels } from '#core/outing/levels.ts'
 import type { Group, Outing } from '#core/outing/outing.ts'
 import type { Three } from '#core/outing/results.ts'
 import type { BallId, GroupId } from '#core/values/ids.ts'
+import { groupsPlaying } from '../../state/own-group.ts'
 
-/** The group that this phone scores for, or the first one. */
+/** The group that this phone scores for, or the first that anybody plays in. */
 export function groupShown(outing: Outing, own: GroupId | null): Group | null {
-  const first = [...outing.groups.keys()].sort()[0]
+  const [first] = groupsPlaying(outing)
+    .map(({ id }) => id)
+    .sort()
   return outing.groups.get(own ?? first ?? ('' as GroupId)) ?? null
 }
 
 /** Every hole of the group's order of play, extra holes last. */
 export const holesOf = (group: Group): readonly PlayedHole[] => [...group.round, ...group.extra]
+
+export function isLastHole(group: Group, at: PlayedHole): boolean {
+  const last = holesOf(group).at(-1)
+  return last !== undefined && holeKey(last) === holeKey(at)
+}
 
 /** A ball's hole with one score. */
 export const isSettled = (outing: Outing, ball: BallId, key: HoleKey): boolean =>

@@ -1,9 +1,9 @@
-import { holeKey, type PlayedHole } from '#core/card/score.ts'
+import type { PlayedHole } from '#core/card/score.ts'
 import type { MatchLine } from '#core/formats/game-result.ts'
 import type { Group } from '#core/outing/outing.ts'
 import type { Results } from '#core/outing/results.ts'
 import type { GameId } from '#core/values/ids.ts'
-import { holesOf } from './hole-view.ts'
+import { isLastHole } from './hole-view.ts'
 
 export interface LevelMatch {
   readonly game: GameId
@@ -12,8 +12,7 @@ export interface LevelMatch {
 
 /** The first match of the group's own that its last hole leaves level and that nobody has agreed on. */
 export function levelAtEnd(results: Results, group: Group, at: PlayedHole): LevelMatch | null {
-  const last = holesOf(group).at(-1)
-  if (!last || holeKey(last) !== holeKey(at)) return null
+  if (!isLastHole(group, at)) return null
   for (const [game, result] of results.games) {
     const match = result.kind === 'match' ? result.matches.find(each => isLevel(each, group)) : undefined
     if (match) return { game, match }

@@ -1,7 +1,7 @@
-import { holeKey, type PlayedHole } from '#core/card/score.ts'
+import type { PlayedHole } from '#core/card/score.ts'
 import type { Game, Group, Outing } from '#core/outing/outing.ts'
 import type { Results } from '#core/outing/results.ts'
-import { holesOf } from './hole-view.ts'
+import { isLastHole } from './hole-view.ts'
 
 export interface SkinsAtEnd {
   readonly game: Game
@@ -11,8 +11,7 @@ export interface SkinsAtEnd {
 
 /** The first game of the group's own balls in which skins wait after its last hole, and that does not share them out. */
 export function skinsAtEnd(outing: Outing, results: Results, group: Group, at: PlayedHole): SkinsAtEnd | null {
-  const last = holesOf(group).at(-1)
-  if (!last || holeKey(last) !== holeKey(at)) return null
+  if (!isLastHole(group, at)) return null
   for (const game of outing.games) {
     const result = results.games.get(game.id)
     const isOwn = game.sides?.flat().every(ball => group.balls.includes(ball)) ?? false

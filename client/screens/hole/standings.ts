@@ -10,9 +10,11 @@ import { sideName } from '../../parts/side-name.ts'
 import { resultsOn } from '../../state/use-results.ts'
 import { formatList } from '../../words/figures.ts'
 import { say } from '../../words/say-any.ts'
+import { isLastHole } from './hole-view.ts'
 import { type LevelMatch, levelAtEnd } from './level-at-end.ts'
 import { type SkinsAtEnd, skinsAtEnd } from './skins-left.ts'
 import { type Stand, standsOf } from './stands.ts'
+import { tieAtEnd } from './tie-left.ts'
 
 /** How a match stands, beside the number of the hole. */
 export interface HeadMatch {
@@ -34,6 +36,8 @@ export interface Standings {
   /** A match that the last hole leaves level, and skins that wait after it. */
   readonly level: LevelMatch | null
   readonly left: SkinsAtEnd | null
+  /** A tie that is to be played off, once the last hole is scored. */
+  readonly tied: readonly (readonly BallId[])[] | null
   /** After how many strokes a ball still out may be picked up; empty where every stroke counts. */
   readonly pickUp: string
 }
@@ -55,6 +59,7 @@ export function standingsOnHole(
     honour: honourOf(outing, results, group, at)?.balls ?? [],
     level: levelAtEnd(results, group, at),
     left: skinsAtEnd(outing, results, group, at),
+    tied: isLastHole(group, at) ? tieAtEnd(outing, results, group) : null,
     pickUp: pickUpWords(outing, results, scored, at),
   }
 }

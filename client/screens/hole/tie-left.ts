@@ -1,6 +1,8 @@
-import type { Group } from '#core/outing/outing.ts'
+import { holeKey } from '#core/card/score.ts'
+import type { Group, Outing } from '#core/outing/outing.ts'
 import type { Results } from '#core/outing/results.ts'
 import type { BallId } from '#core/values/ids.ts'
+import { holesOf, isSettled } from './hole-view.ts'
 
 /** Sides that the countback leaves tied, one of the group's among them, where the game's terms are extra holes. */
 export function tieLeft(results: Results, group: Group): readonly (readonly BallId[])[] | null {
@@ -13,6 +15,14 @@ export function tieLeft(results: Results, group: Group): readonly (readonly Ball
     }
   }
   return null
+}
+
+/** The same, once the group's own balls of it have a score on the last hole that there is: then one more is asked about. */
+export function tieAtEnd(outing: Outing, results: Results, group: Group): ReturnType<typeof tieLeft> {
+  const last = holesOf(group).at(-1)
+  const tied = last ? tieLeft(results, group) : null
+  const own = tied?.flat().filter(ball => group.balls.includes(ball)) ?? []
+  return last && own.every(ball => isSettled(outing, ball, holeKey(last))) ? tied : null
 }
 
 /** With the side before it or the one behind it. */

@@ -29,11 +29,11 @@ export function OutingPage({ tab, children, above }: Props) {
         {hasNewer && <p className="notice">{say('newer')}</p>}
         {children}
       </main>
-      <div className={isLocked ? 'bottom still' : 'bottom'} inert={isLocked}>
+      <footer className={isLocked ? 'bottom still' : 'bottom'} inert={isLocked}>
         {!isLocked && above}
         <Foot />
         {log && !isLocked && <Tabs log={log} current={tab} />}
-      </div>
+      </footer>
       {isLocked && <SecondCorner />}
     </div>
   )

@@ -4,6 +4,7 @@ import type { GroupId } from '#core/values/ids.ts'
 import { Choice } from '../../parts/Choice.tsx'
 import { LookButton } from '../../parts/LookButton.tsx'
 import { isCardLog } from '../../state/card-taken.ts'
+import { groupsPlaying } from '../../state/own-group.ts'
 import { useOuting } from '../../state/use-outing.ts'
 import { say } from '../../words/say-any.ts'
 import { PageNotice } from '../home/PageNotice.tsx'
@@ -84,7 +85,7 @@ function offersOf(outing: Outing, role: string | null, own: GroupId | null): rea
     const isOne = outing.groups.size < 2
     const desk: Offer = { id: 'desk', role: 'desk', group: null, text: say(isOne ? 'share-desk-one' : 'share-desk') }
     if (isOne) return [{ ...desk, words: null }, viewer]
-    return [...[...outing.groups.keys()].map(scorer), desk, viewer]
+    return [...groupsPlaying(outing).map(({ id }) => scorer(id)), desk, viewer]
   }
   return role === 'scorer' && own ? [scorer(own), viewer] : []
 }

@@ -58,11 +58,11 @@ export function StartScreen() {
           <FaultList faults={faults} asked={asked} />
         </div>
       </main>
-      <div className="bottom start-bar">
+      <footer className="bottom start-bar">
         <button type="button" className="button loud" disabled={isWorking} onClick={start}>
           {say('start-go')}
         </button>
-      </div>
+      </footer>
     </div>
   )
 }

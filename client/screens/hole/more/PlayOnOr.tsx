@@ -13,8 +13,8 @@ interface Props {
   readonly group: Group
   readonly label: string
   readonly ask: string
-  /** The way to end it here: its words, the act's name and what it writes. */
-  readonly end: { readonly text: string; readonly act: string; readonly facts: readonly NewFact[] }
+  /** The way to end it here: its words, the act's name and what it writes; null where only playing on does. */
+  readonly end: { readonly text: string; readonly act: string; readonly facts: readonly NewFact[] } | null
   /** Written with the extra hole. */
   readonly withHole?: readonly NewFact[]
 }
@@ -34,14 +34,16 @@ export function PlayOnOr({ log, group, label, ask, end, withHole = [] }: Props) 
     <section className="notice stack" aria-label={label}>
       <p>{ask}</p>
       <div className="pair">
-        <button
-          type="button"
-          className="button grow"
-          disabled={isWorking}
-          onClick={() => work(() => act(end.act, end.facts))}
-        >
-          {end.text}
-        </button>
+        {end && (
+          <button
+            type="button"
+            className="button grow"
+            disabled={isWorking}
+            onClick={() => work(() => act(end.act, end.facts))}
+          >
+            {end.text}
+          </button>
+        )}
         <button type="button" className="button grow" disabled={isWorking} onClick={() => work(playOn)}>
           {say('level-end-on', { hole: extra.hole })}
         </button>

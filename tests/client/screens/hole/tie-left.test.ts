@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest'
 import { tieLines } from '#client/screens/board/TiesOnBoard.tsx'
-import { tieLeft } from '#client/screens/hole/tie-left.ts'
+import { tieAtEnd, tieLeft } from '#client/screens/hole/tie-left.ts'
 import { resultsOf } from '#core/outing/results-of.ts'
 import { must } from '#core/values/assert.ts'
 import type { GroupId } from '#core/values/ids.ts'
@@ -22,7 +22,7 @@ function dayWith(again: readonly number[], change: object = {}) {
   const outing = outingOfPlain(plainWith({ games, main: 'gross', groups, scores }))
   const results = resultsOf(outing)
   const group = must(outing.groups.get('four' as GroupId), 'the group')
-  return { outing, results, left: tieLeft(results, group) }
+  return { outing, results, left: tieLeft(results, group), asked: tieAtEnd(outing, results, group) }
 }
 
 describe('a tie that is to be played off', () => {
@@ -43,5 +43,13 @@ describe('a tie that is to be played off', () => {
       'Cedar before Rowan by the play-off hole: 5 to 6',
     ])
     expect(dayWith([4, 5, 6, 7]).left).toBeNull()
+  })
+
+  test('asks for one hole more once the last one has its scores, not before', () => {
+    expect(dayWith([]).asked?.flat()).toEqual(['alder', 'birch', 'cedar', 'rowan'])
+    expect(dayWith([4, 5]).left?.flat()).toEqual(['alder', 'birch', 'cedar', 'rowan'])
+    expect(dayWith([4, 5]).asked).toBeNull()
+    expect(dayWith([4, 5, 5, 6]).asked?.flat()).toEqual(['birch', 'cedar'])
+    expect(dayWith([4, 5, 6, 7]).asked).toBeNull()
   })
 })
