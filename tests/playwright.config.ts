@@ -14,10 +14,7 @@ export default defineConfig({
   retries: 0,
   workers: 2,
   forbidOnly: true,
-  reporter: [
-    ['list'],
-    ['json', { outputFile: process.env.PLAYWRIGHT_JSON ?? path('../.cache/playwright.json') }],
-  ],
+  reporter: [['list'], ['json', { outputFile: process.env.PLAYWRIGHT_JSON ?? path('../.cache/playwright.json') }]],
   use: {
     browserName: 'chromium',
     headless: true,
