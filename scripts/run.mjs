@@ -21,6 +21,7 @@ const commands = {
   chaos: { needs: [], takesFile: false },
   demo: { needs: [], takesFile: false },
   backup: { needs: [], takesFile: true },
+  outings: { needs: [], takesFile: false },
   restore: { needs: [], takesFile: true },
   sheets: { needs: ['build', 'chromium'], takesFile: false },
   words: { needs: [], takesFile: false },

@@ -1,7 +1,5 @@
-import { execFile } from 'node:child_process'
 import { copyFileSync, existsSync } from 'node:fs'
 import { join } from 'node:path'
-import { fileURLToPath } from 'node:url'
 import { describe, expect, it } from 'vitest'
 import type { Verdict } from '#shared/messages/verdict.ts'
 import { connect, type Line, until } from '#tests/server/support/app.ts'
@@ -9,22 +7,7 @@ import { makeFolder } from '#tests/server/support/folder.ts'
 import { makePhone, type Phone, score } from '#tests/server/support/phone.ts'
 import { startServer, urlOf } from '#tests/server/support/process.ts'
 import { openDatabase } from '#tests/server/support/store.ts'
-
-const root = fileURLToPath(new URL('../../', import.meta.url))
-
-interface Ran {
-  readonly status: number
-  readonly stdout: string
-  readonly stderr: string
-}
-
-const run = (command: string, env: Readonly<Record<string, string>>, ...args: readonly string[]): Promise<Ran> =>
-  new Promise(done => {
-    const options = { cwd: root, env: { PATH: process.env.PATH, HOME: process.env.HOME, ...env } }
-    execFile(process.execPath, ['scripts/run.mjs', command, ...args], options, (error, stdout, stderr) =>
-      done({ status: error === null ? 0 : Number(error.code), stdout, stderr }),
-    )
-  })
+import { runCommand } from './run-command.ts'
 
 interface Load {
   readonly acknowledged: string[]
@@ -70,7 +53,7 @@ describe('backup and restore as commands', () => {
     const copy = join(makeFolder(), 'copy.db')
     copyFileSync(join(DATA_DIR, 'six-threes.db'), copy)
     const file = join(makeFolder(), 'kept.db')
-    const backup = await run('backup', { DATA_DIR }, file)
+    const backup = await runCommand('backup', { DATA_DIR }, file)
     expect(backup).toMatchObject({
       status: 0,
       stdout: `${file}\n`,
@@ -84,13 +67,13 @@ describe('backup and restore as commands', () => {
 
     const copied = await textsIn(copy).catch(() => new Set<string>())
     expect(before.filter(text => !copied.has(text)).length).toBeGreaterThan(0)
-    const held = await run('restore', { DATA_DIR }, file)
+    const held = await runCommand('restore', { DATA_DIR }, file)
     expect(held).toMatchObject({ status: 1, stderr: expect.stringMatching(/Another server .* Stop it, then restore/) })
     server.child.kill('SIGTERM')
     await server.ended
-    const refused = await run('restore', { DATA_DIR }, copy)
+    const refused = await runCommand('restore', { DATA_DIR }, copy)
     expect(refused).toMatchObject({ status: 1, stderr: expect.stringMatching(/is no backup but a copy/), stdout: '' })
-    const restored = await run('restore', { DATA_DIR }, file)
+    const restored = await runCommand('restore', { DATA_DIR }, file)
     expect(restored).toMatchObject({ status: 0, stdout: expect.stringContaining('before-restore-'), stderr: '' })
     expect(await textsIn(join(DATA_DIR, 'six-threes.db'))).toEqual(kept)
     await expect(urlOf(startServer({ PORT: '0', DATA_DIR }))).resolves.toMatch(/^http/)
@@ -106,7 +89,7 @@ describe('backup and restore as commands', () => {
     server.child.kill('SIGKILL')
     await server.ended
     const file = join(makeFolder(), 'kept.db')
-    expect(await run('backup', { DATA_DIR }, file)).toMatchObject({ status: 0 })
+    expect(await runCommand('backup', { DATA_DIR }, file)).toMatchObject({ status: 0 })
     expect(await textsIn(file)).toEqual(new Set([text]))
   })
 
@@ -119,14 +102,14 @@ describe('backup and restore as commands', () => {
     ['backup', [], 1, /^backup: The data folder .* holds no database; set DATA_DIR /],
   ] as const)('%s %j ends with %i and one line', async (command, args, status, line) => {
     const DATA_DIR = makeFolder()
-    const ran = await run(command, { DATA_DIR }, ...args)
+    const ran = await runCommand(command, { DATA_DIR }, ...args)
     expect(ran).toMatchObject({ status, stdout: '', stderr: expect.stringMatching(line) })
     expect(ran.stderr.trim().split('\n')).toHaveLength(1)
     expect(existsSync(join(DATA_DIR, 'six-threes.db'))).toBe(false)
   })
 
   it('says which setting is wrong', async () => {
-    const ran = await run('backup', { DATA_DIR: makeFolder(), PORT: 'eighty' })
+    const ran = await runCommand('backup', { DATA_DIR: makeFolder(), PORT: 'eighty' })
     expect(ran).toMatchObject({ status: 1, stderr: expect.stringMatching(/^backup: PORT must be /) })
   })
 })
