@@ -14,7 +14,11 @@ export default defineConfig({
   retries: 0,
   workers: 2,
   forbidOnly: true,
-  reporter: [['list'], ['json', { outputFile: process.env.PLAYWRIGHT_JSON ?? path('../.cache/playwright.json') }]],
+  reporter: [
+    ['list'],
+    ['json', { outputFile: process.env.PLAYWRIGHT_JSON ?? path('../.cache/playwright.json') }],
+    [path('browser/kit/visits.ts')],
+  ],
   use: {
     browserName: 'chromium',
     headless: true,

@@ -94,6 +94,7 @@ test('board, card and finish of a round just begun, under way and over', async (
   await axeClean(page, 'card', 'every hole written')
   await over('finish')
   await isOn(page, 'All scores in')
+  await axeClean(page, 'finish', 'all in')
   await page.evaluate(() => Object.defineProperty(navigator, 'clipboard', { value: undefined }))
   await page.getByRole('button', { name: 'Copy the result' }).click()
   await axeClean(page, 'finish', 'text selected')

@@ -58,7 +58,13 @@ test('the first page: nothing on the phone, ways in that do not work, a camera, 
 test('an outing whose scores wait is on the list with what is to send', async ({ browser }) => {
   const { server, page } = await openServed(browser)
   await openFile(page, dayThrough(1), 'Alder')
+  await openTab(page, 'Share')
+  await expect(page.getByRole('img', { name: 'QR code of the invite link' })).toBeVisible()
   await server.kill()
+  await press(page, 'Get three words')
+  await expect(page.getByText('With no signal use the QR code, or hand over.')).toBeVisible()
+  await axeClean(page, 'share', 'no server for three words')
+  await openTab(page, 'Hole')
   await tapScore(page, 'Birch', 5)
   await page.goto(`${server.url}/#/`)
   await expect(page.getByText(/\d to send/)).toBeVisible()
