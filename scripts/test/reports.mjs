@@ -1,6 +1,9 @@
 import { readFileSync, rmSync } from 'node:fs'
+import { join, relative } from 'node:path'
+import { root } from '../setup/places.mjs'
 
 /** @typedef {import('./steps.mjs').Counts} Counts */
+/** @typedef {import('./failure-rows.mjs').RanTest} RanTest */
 
 /**
  * A file that could not be loaded has no tests of its own and counts as one failure.
@@ -10,8 +13,22 @@ import { readFileSync, rmSync } from 'node:fs'
  */
 export function readVitest(file, status) {
   const report = readReport(file)
-  const broken = (report?.testResults ?? []).filter(isBroken).length
-  return withStatus(report?.numPassedTests ?? 0, (report?.numFailedTests ?? 0) + broken, status)
+  const results = report?.testResults ?? []
+  const broken = results.filter(isBroken).length
+  const counts = withStatus(report?.numPassedTests ?? 0, (report?.numFailedTests ?? 0) + broken, status)
+  return { ...counts, ran: results.flatMap(ranInVitest) }
+}
+
+/**
+ * @param {{ name?: string, assertionResults: readonly { ancestorTitles?: string[], title: string, status: string }[] }} result
+ * @returns {RanTest[]}
+ */
+function ranInVitest({ name = '', assertionResults }) {
+  return assertionResults.map(({ ancestorTitles = [], title, status }) => ({
+    file: relative(root, name),
+    titles: [...ancestorTitles, title],
+    hasPassed: status === 'passed',
+  }))
 }
 
 /**
@@ -20,8 +37,32 @@ export function readVitest(file, status) {
  * @returns {Counts}
  */
 export function readPlaywright(file, status) {
-  const stats = readReport(file)?.stats
-  return withStatus(stats?.expected ?? 0, (stats?.unexpected ?? 0) + (stats?.flaky ?? 0), status)
+  const report = readReport(file)
+  const stats = report?.stats
+  const counts = withStatus(stats?.expected ?? 0, (stats?.unexpected ?? 0) + (stats?.flaky ?? 0), status)
+  const folder = report?.config?.rootDir ?? root
+  /** @type {readonly Suite[]} */
+  const files = report?.suites ?? []
+  return { ...counts, ran: files.flatMap(suite => ranInPlaywright({ ...suite, title: '' }, [], folder)) }
+}
+
+/**
+ * @typedef {{ title: string, file: string, tests: readonly { status: string }[] }} Spec
+ * @typedef {{ title: string, specs?: readonly Spec[], suites?: readonly Suite[] }} Suite
+ *
+ * @param {Suite} suite
+ * @param {readonly string[]} outer
+ * @param {string} folder
+ * @returns {RanTest[]}
+ */
+function ranInPlaywright({ title, specs = [], suites = [] }, outer, folder) {
+  const groups = title === '' ? outer : [...outer, title]
+  const own = specs.map(({ title: last, file, tests }) => ({
+    file: relative(root, join(folder, file)),
+    titles: [...groups, last],
+    hasPassed: tests.length > 0 && tests.every(({ status }) => status === 'expected'),
+  }))
+  return [...own, ...suites.flatMap(inner => ranInPlaywright(inner, groups, folder))]
 }
 
 /** @param {{ status: string, assertionResults: unknown[] }} result */

@@ -3,7 +3,7 @@ import { join } from 'node:path'
 import { cache, root } from '../setup/places.mjs'
 import { readPlaywright, readVitest } from './reports.mjs'
 
-/** @typedef {{ passed: number, failed: number }} Counts */
+/** @typedef {{ passed: number, failed: number, ran?: import('./failure-rows.mjs').RanTest[] }} Counts */
 
 const projects = ['.', 'core', 'server', 'client', 'client/tsconfig.worker.json', 'tests']
 /** The measurements whose budget is checked in every run; the others take longer, or a machine of their own. */

@@ -1,25 +1,9 @@
-import { readdirSync, readFileSync } from 'node:fs'
 import { join, relative } from 'node:path'
-import { fileURLToPath } from 'node:url'
 import { describe, expect, it } from 'vitest'
-
-const root = fileURLToPath(new URL('../../', import.meta.url))
+import { filesUnder, root, type SourceFile } from './source-files.ts'
 
 /** Inside core each folder imports itself and those before it. */
 const coreFolders = ['values', 'log', 'handicap', 'card', 'formats', 'outing', 'season', 'plan', 'review']
-
-interface SourceFile {
-  readonly path: string
-  readonly text: string
-}
-
-function filesUnder(folder: string): SourceFile[] {
-  return readdirSync(join(root, folder), { recursive: true, withFileTypes: true })
-    .filter(entry => entry.isFile() && /\.(ts|tsx|mjs)$/.test(entry.name))
-    .map(entry => join(entry.parentPath, entry.name))
-    .filter(path => !path.includes('/fixtures/'))
-    .map(path => ({ path: relative(root, path), text: readFileSync(path, 'utf8') }))
-}
 
 const specifier = /(?:^|[^.\w])(?:from|import)\s*\(?\s*['"]([^'"]+)['"]/g
 
