@@ -78,7 +78,7 @@ test('a player takes their own card home by codes with no signal, reads it there
     await birch.page.goto(`${server.url}/#/`)
     await birch.page.reload()
     const list = birch.page.getByRole('region', { name: 'On this phone' }).getByRole('listitem')
-    await expect(list).toHaveText(['Autumn Day, Birch’s card Quillmoor · 2026-10-10'])
+    await expect(list).toHaveText(['Autumn Day, Birch’s card Quillmoor · 10 October 2026'])
     await list.getByRole('link').click()
     await expect(foot(birch.page)).toHaveText('on this phonea card taken home, to be read')
   })
