@@ -1,4 +1,4 @@
-import { createHash } from 'node:crypto'
+import { createHash, randomBytes } from 'node:crypto'
 import { RateLimiterMemory } from 'rate-limiter-flexible'
 
 export interface LimiterOptions {
@@ -37,11 +37,14 @@ export function networkOf(address: string): string {
   return [...groups(head), ...zeros, ...groups(tail)].slice(0, 4).join(':')
 }
 
+const salt = randomBytes(16)
+
 /**
  * A phone or an address counts in one of 65,536 places, so that what is counted stays bounded however many ask. Two
- * that meet in one share it.
+ * that meet in one share it; which do is another secret at every start, so that nobody can choose to meet a phone there.
  */
-export const placeOfCount = (name: string): string => createHash('sha1').update(name).digest('hex').slice(0, 4)
+export const placeOfCount = (name: string): string =>
+  createHash('sha1').update(salt).update(name).digest('hex').slice(0, 4)
 
 export function createLimiter(options: LimiterOptions = defaultLimits): Limiter {
   const messages = new RateLimiterMemory({ points: options.messagesPerSecond, duration: 1 })

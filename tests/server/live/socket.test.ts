@@ -92,6 +92,34 @@ describe('a socket', () => {
     expect(other.heard.at(-1)).toEqual({ event: 'parting', message: { why: 'voided' } })
   })
 
+  it('of a phone that was taken out comes back by nothing that it had, and hears nothing more', async () => {
+    const { app, alder, line, era } = await startRound()
+    const birch = makePhone('birch', invite)
+    const other = await connect(app.url, birch)
+    await other.ask('push', { ops: [birch.op([birch.keyFact('desk')])] })
+    await other.ask('follow', { era, feeds: [{ feed: 'g/a', after: 2 }] })
+    const session = other.socket.id ?? ''
+    // It loses its network, and is taken out meanwhile.
+    other.socket.io.engine.close()
+    await line.ask('push', { ops: [alder.op([fact('void/key/birch', true)])] })
+    // What a resumed session would say beside the hello.
+    const again = openLine(app.url, { ...birch.hello, pid: session, offset: '1' })
+    const refusal = await new Promise(resolve => {
+      again.socket.once('connect', () => resolve('connected'))
+      again.socket.once('connect_error', error => resolve((error as { data?: unknown }).data))
+    })
+    expect(refusal).toMatchObject({ kind: 'fault' })
+    const back = await connect(app.url, birch)
+    expect(back.socket.recovered).not.toBe(true)
+    const voided = { kind: 'stranger', why: 'voided' }
+    expect(await back.ask('follow', { era, feeds: [{ feed: 'g/a', after: 0 }] })).toEqual(voided)
+    expect(await back.ask('pull', { feed: 'all', after: 0 })).toEqual(voided)
+    await line.ask('push', { ops: [alder.op([score('a', 4)])] })
+    await until('the desk hears', () => tellsOf(line.heard).at(-1)?.upTo === 4)
+    expect(await back.ask('pull', { feed: 'all', after: 0 })).toEqual(voided)
+    expect(back.heard).toEqual([])
+  })
+
   it('is told of a restart, whether it follows or not', async () => {
     const { app, line, alder } = await startRound()
     const idle = await connect(app.url, makePhone('cedar', invite, alder.hello.log))
