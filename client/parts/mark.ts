@@ -28,10 +28,12 @@ export function markOfCardScore(found: CardScore | undefined, level: number): Ma
 
 /** The different results that wait for a choice, numbers first and ascending. */
 export function candidatesOf(found: CardScore): readonly HoleScore[] {
-  if (found.kind !== 'two') return []
-  const different = [...new Set(found.entries.map(({ value }) => value))]
-  return different.sort((a, b) => orderOf(a) - orderOf(b))
+  return found.kind === 'two' ? inOrder(found.entries.map(({ value }) => value)) : []
 }
+
+/** Each result once, numbers first and ascending. */
+export const inOrder = (scores: readonly HoleScore[]): readonly HoleScore[] =>
+  [...new Set(scores)].sort((a, b) => orderOf(a) - orderOf(b))
 
 const orderOf = (score: HoleScore): number =>
   typeof score === 'number' ? score : score === 'picked-up' ? 1_000 : 1_001

@@ -46,20 +46,22 @@ function Bag({ plan }: { readonly plan: Plan }) {
         }}
       />
       <ClubList plan={plan} />
-      <section className="section" aria-label={say('bag-favourite')}>
-        <div className="private">
-          <NumberField
-            label={say('number-in-unit', { number: say('bag-favourite'), unit: say(`unit-${plan.unit}`) })}
-            hint={say('bag-favourite-hint')}
-            value={plan.favourite}
-            from={30}
-            to={200}
-            canBeEmpty
-            onNumber={amount => fire(actOnPlan('lay-up number changed', current => favouriteChosen(current, amount)))}
-          />
-        </div>
-      </section>
-      <HabitList plan={plan} />
+      <div className="beside">
+        <section className="section" aria-label={say('bag-favourite')}>
+          <div className="private">
+            <NumberField
+              label={say('number-in-unit', { number: say('bag-favourite'), unit: say(`unit-${plan.unit}`) })}
+              hint={say('bag-favourite-hint')}
+              value={plan.favourite}
+              from={30}
+              to={200}
+              canBeEmpty
+              onNumber={amount => fire(actOnPlan('lay-up number changed', current => favouriteChosen(current, amount)))}
+            />
+          </div>
+        </section>
+        <HabitList plan={plan} />
+      </div>
     </>
   )
 }

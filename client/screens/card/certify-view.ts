@@ -1,5 +1,6 @@
 import type { Certification, CertificationDifference, CertificationHole } from '#core/card/certification.ts'
 import type { HoleScore, PlayedHole } from '#core/card/score.ts'
+import { inOrder } from '../../parts/mark.ts'
 import { formatList, formatScore } from '../../words/figures.ts'
 import { say } from '../../words/say-any.ts'
 
@@ -19,7 +20,7 @@ function linesOf(found: CertificationHole): readonly DifferenceLine[] {
     // The card itself names the holes with nothing written.
     if (difference === 'not settled') return []
     if (difference !== 'records differ') return [{ hole, lap, text: differenceWords(difference, hole), choices: [] }]
-    const choices = [...new Set([...found.card, ...found.marker, ...found.desk])]
+    const choices = inOrder([...found.card, ...found.marker, ...found.desk])
     return [{ hole, lap, text: recordsWords(hole, found), choices }]
   })
 }
@@ -34,7 +35,8 @@ function differenceWords(difference: OfCertifier, hole: number): string {
 }
 
 function recordsWords(hole: number, { card, marker, desk }: CertificationHole): string {
-  if (marker.length + desk.length === 0) return say('certify-two', { hole, card: card.map(formatScore).join(' / ') })
+  if (marker.length + desk.length === 0)
+    return say('certify-two', { hole, card: inOrder(card).map(formatScore).join(' / ') })
   const words = (scores: readonly HoleScore[]): string =>
     scores.length === 0 ? say('certify-blank') : formatList(scores.map(formatScore))
   const fill = { hole, card: words(card), marker: words(marker), desk: words(desk) }
