@@ -67,12 +67,20 @@ export function lackedChange({ ops }: Holding, compared: readonly Compared[], is
     const around = all.filter(({ feed }) => isInFeed(feed, scope))
     return around.length === 0 ? isNewEra : around.some(({ theirs }) => !isHere(theirs, device, n))
   }
-  return { put: [...ops.values()].filter(held => held.mark.kind === 'none' && isLacked(held)).map(toSend) }
+  // What no server was known to have is sent as well: its answer says where it stands.
+  const isToSend = (held: HeldOp): boolean => held.mark.kind === 'none' && (held.seq === null || isLacked(held))
+  return { put: [...ops.values()].filter(isToSend).map(toSend) }
 }
 
 /** A server that does not hold the log gets all of it. */
 export const wholeChange = ({ ops }: Holding): Change => ({
   put: [...ops.values()].filter(({ mark }) => mark.kind === 'none').map(toSend),
+  record: forgetEra,
+})
+
+/** A server that has deleted the log holds nothing of it; nothing is to be sent there. */
+export const goneChange = ({ ops }: Holding): Change => ({
+  put: [...ops.values()].filter(({ seq }) => seq !== null).map(held => ({ ...held, seq: null })),
   record: forgetEra,
 })
 

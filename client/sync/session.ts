@@ -15,7 +15,7 @@ import type { Keeper } from './keeper.ts'
 import type { Link, Question } from './link.ts'
 import { type Offer, offersOf } from './offers.ts'
 import { createSender } from './sender.ts'
-import { foundingLine, lineOf, wholeChange } from './sent.ts'
+import { foundingLine, goneChange, lineOf, wholeChange } from './sent.ts'
 
 /** What this phone may send: nothing, the whole log to a server without it, or what waits. */
 type Door = 'shut' | 'bringing' | 'open'
@@ -151,6 +151,7 @@ export function createSession({ keeper, link, clock, rename, changed }: SessionP
       enter('bringing')
       return contact.retry(catchUp)
     }
+    if (why === 'deleted') await keeper.change(goneChange)
     enter('shut', why === 'busy' ? null : why)
     if (why === 'busy' || why === 'key unknown') contact.retry(catchUp)
     else contact.later(askAgainMs, catchUp)
@@ -185,6 +186,7 @@ export function createSession({ keeper, link, clock, rename, changed }: SessionP
     const why = parting.success ? parting.data.why : null
     // Two pages of one phone would throw each other out for ever.
     if (why === 'another link') disconnect()
+    if (why === 'deleted') void keeper.change(goneChange)
     if (why === 'voided' || why === 'deleted') enter('shut', why)
   }
 

@@ -2,7 +2,7 @@ import { afterEach, beforeEach, describe, expect, test, vi } from 'vitest'
 import type { NewFact } from '#core/outing/acts.ts'
 import type { LogId } from '#core/values/ids.ts'
 import { type RunningApp, startApp } from '#tests/server/support/app.ts'
-import { openPage, type Page, until } from './page.ts'
+import { isOnServer, openPage, type Page, until } from './page.ts'
 
 const group = (id: string): readonly NewFact[] => [{ key: `group/${id}`, value: { name: id } }]
 
@@ -15,10 +15,6 @@ const open = async (origin = app.url): Promise<Page> => {
   return page
 }
 
-const isOnServer = (page: Page) => () => {
-  const { foot } = page.store.getState()
-  return foot.waiting === 0 && foot.link === 'live'
-}
 const isToldDeleted = (page: Page) => () => page.store.getState().foot.stranger === 'deleted'
 
 async function startAlder(): Promise<Page> {
@@ -70,10 +66,13 @@ describe('an outing that the desk deletes', () => {
     await until(isToldDeleted(alder))
     await alder.actions.act('title set', [{ key: 'title', value: 'Hornbeam Day again' }])
     expect(alder.store.getState().outing?.title).toBe('Hornbeam Day again')
+    await until(() => alder.store.getState().history.every(({ seq }) => seq === null))
     expect(alder.actions.exportFile('whole')?.text).toContain('Hornbeam Day again')
     alder.actions.closeOuting()
     expect(await alder.actions.listOutings()).toMatchObject([{ log, title: 'Hornbeam Day again' }])
     await alder.actions.openOuting(log)
+    // Before any server has answered: nothing of it is said to be on one.
+    expect(alder.store.getState().history.filter(({ seq }) => seq !== null)).toEqual([])
     expect(await alder.actions.removeFromPhone(log)).toBe(true)
     expect(alder.store.getState().phase).toBe('closed')
     expect(await alder.actions.listOutings()).toEqual([])

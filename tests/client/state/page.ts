@@ -50,3 +50,9 @@ export const until = (isSo: () => boolean): Promise<void> =>
     },
     { timeout: 15_000, interval: 10 },
   )
+
+/** Everything of the open outing is on the server, and the page is in touch with it. */
+export const isOnServer = (page: Page) => (): boolean => {
+  const { foot } = page.store.getState()
+  return foot.waiting === 0 && foot.link === 'live'
+}

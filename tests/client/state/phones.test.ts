@@ -3,7 +3,7 @@ import { standingsOf } from '#core/log/fold.ts'
 import type { NewFact } from '#core/outing/acts.ts'
 import type { BallId, GroupId } from '#core/values/ids.ts'
 import { type RunningApp, startApp } from '#tests/server/support/app.ts'
-import { openPage, type Page, until } from './page.ts'
+import { isOnServer, openPage, type Page, until } from './page.ts'
 
 const rowan = 'rowan' as BallId
 const groupFacts = (group: string, player: string): readonly NewFact[] => [
@@ -22,11 +22,6 @@ const open = async (origin = app.url): Promise<Page> => {
   const page = await openPage(origin)
   pages.push(page)
   return page
-}
-
-const isOnServer = (page: Page) => () => {
-  const { foot } = page.store.getState()
-  return foot.waiting === 0 && foot.link === 'live'
 }
 
 const scoreOf = (page: Page, group = 'first', ball = 'rowan'): unknown[] =>
