@@ -1,5 +1,5 @@
 import * as z from 'zod/mini'
-import { countbackHoles, countbackMethods } from '#core/card/countback.ts'
+import { countbackHoles, countbackMethods } from '#core/card/countback-methods.ts'
 import {
   type GameMethods,
   type GameSetting,
@@ -9,7 +9,7 @@ import {
   tieSchemes,
 } from '#core/formats/game-methods.ts'
 import { shortTeamMethods } from '#core/formats/ghost.ts'
-import { skinsLeftMethods, skinsMethods } from '#core/formats/skins.ts'
+import { skinsLeftMethods, skinsMethods } from '#core/formats/skins-methods.ts'
 import { courseHandicapMethods, halfIndexMethods } from '#core/handicap/course-handicap.ts'
 import { foursomesMatchMethods } from '#core/handicap/foursomes-match-strokes.ts'
 import { matchStrokesMethods } from '#core/handicap/match-strokes.ts'

@@ -1,5 +1,5 @@
 import * as z from 'zod/mini'
-import { countbackHoles, countbackMethods } from '#core/card/countback.ts'
+import { countbackHoles, countbackMethods } from '#core/card/countback-methods.ts'
 import { formatNames } from '#core/formats/format-names.ts'
 import { tieEnds } from '#core/formats/game-methods.ts'
 import { gameGaps, holeNoteCodes, matchEndings, matchHoleReasons, voidReasons } from '#core/formats/game-result.ts'

@@ -1,5 +1,5 @@
 import { useState } from 'react'
-import { say } from '../words/say.ts'
+import { say } from '../words/say-any.ts'
 import { chooseLook, currentLook } from './look-choice.ts'
 
 /** Day or night, whatever the phone prefers. */

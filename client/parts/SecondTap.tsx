@@ -1,5 +1,5 @@
 import { useEffect, useRef, useState } from 'react'
-import { say } from '../words/say.ts'
+import { say } from '../words/say-any.ts'
 
 interface Props {
   readonly label: string

@@ -1,7 +1,8 @@
 import type { DeviceId } from '#core/values/ids.ts'
 import { createId, createSecret } from '../device/random-ids.ts'
 import { hashOfSecret } from '../device/secret-hash.ts'
-import type { Inventions } from '../sync/engine.ts'
+import type { Inventions } from '../sync/inventions.ts'
+import { type Renaming, renamingWith } from '../sync/rename.ts'
 
 /** What this phone makes up when it takes a name or gives an invite. */
 export const inventions: Inventions = {
@@ -9,3 +10,5 @@ export const inventions: Inventions = {
   secret: createSecret,
   hash: hashOfSecret,
 }
+
+export const renaming: Renaming = renamingWith(inventions)

@@ -7,19 +7,20 @@ import { untilFetched } from '../device/until-fetched.ts'
 import { watchWaking } from '../device/wake.ts'
 import { canSleep } from '../device/worker-registration.ts'
 import { createAnyLink } from '../sync/any-link.ts'
-import { createEngine, type Engine, type Inventions } from '../sync/engine.ts'
+import { createEngine, type Engine } from '../sync/engine.ts'
 import { grantOf } from '../sync/feeds.ts'
 import type { Foot } from '../sync/foot.ts'
 import type { Holding } from '../sync/holding.ts'
 import { createIdbStore } from '../sync/idb-store.ts'
 import type { StoredLog } from '../sync/log-store.ts'
+import type { Renaming } from '../sync/rename.ts'
 import { closedOuting, type Me, type OutingStore, outingStore } from './outing-store.ts'
 import { openTabs } from './tabs.ts'
 
 export const logStore = createIdbStore()
 
-/** Hashing is no part of scoring a hole. */
-const inventions = (): Promise<Inventions> => untilFetched(async () => (await import('./inventions.ts')).inventions)
+/** Taking another name is no part of scoring a hole. */
+const renaming = (): Promise<Renaming> => untilFetched(async () => (await import('./inventions.ts')).renaming)
 
 /** The page's own fetch, which must not be called as a member of anything else. */
 export const pageFetch: typeof fetch = (...request) => fetch(...request)
@@ -53,7 +54,7 @@ export function showLog(stored: StoredLog, isSaved: boolean): Engine {
     if (onDisk) tellWrote()
   }
   const alone = { take: () => tabs.alone.take(), give: () => tabs.alone.give() }
-  const parts = { store: logStore, link, clock: browserClock, inventions, stored, isSaved, alone, changed }
+  const parts = { store: logStore, link, clock: browserClock, renaming, stored, isSaved, alone, changed }
   const engine = createEngine(parts)
   open = { log, engine, close: () => undefined }
   publish(engine)

@@ -1,35 +1,23 @@
-import { standingsOf } from '#core/log/fold.ts'
 import { opIdOf } from '#core/log/op.ts'
-import type { FactValues } from '#core/outing/facts.ts'
-import { makeKey } from '#core/outing/keys.ts'
-import type { DeviceId, OpId } from '#core/values/ids.ts'
-import { factSchemas } from '#shared/facts.ts'
+import type { OpId } from '#core/values/ids.ts'
 import type { Delay } from '#shared/messages/verdict.ts'
 import { broughtChange } from './brought.ts'
 import type { Clock } from './clock.ts'
 import type { Foot } from './foot.ts'
 import type { HeldOp } from './held-op.ts'
-import { type Holding, waitingOps } from './holding.ts'
+import type { Holding } from './holding.ts'
 import { type Act, type Alone, createKeeper } from './keeper.ts'
 import type { Link, Question } from './link.ts'
 import type { LogRecord, LogStore, StoredLog } from './log-store.ts'
-import { renamed } from './rename.ts'
+import type { Renaming } from './rename.ts'
 import { createSession } from './session.ts'
-
-/** What the engine makes up: nothing random is drawn anywhere else. */
-export interface Inventions {
-  readonly device: () => DeviceId
-  readonly secret: () => string
-  /** SHA-256 in hex of a secret's text. */
-  readonly hash: (secret: string) => string
-}
 
 export interface EngineParts {
   readonly store: LogStore
   readonly link: Link
   readonly clock: Clock
-  /** What makes a new name: asked for where this phone needs one. */
-  readonly inventions: () => Promise<Inventions>
+  /** How this phone takes a new name: asked for where it needs one. */
+  readonly renaming: () => Promise<Renaming>
   readonly stored: StoredLog
   readonly isSaved: boolean
   readonly alone?: Alone
@@ -61,20 +49,19 @@ export interface Engine {
   readonly idle: () => Promise<void>
 }
 
-export function createEngine({ store, link, clock, inventions, stored, isSaved, alone, changed }: EngineParts): Engine {
+export function createEngine({ store, link, clock, renaming, stored, isSaved, alone, changed }: EngineParts): Engine {
   const keeper = createKeeper({ store, clock, stored, isSaved, ...(alone && { alone }), changed })
-  const rename = async (taken: readonly OpId[]): Promise<boolean> => {
+  const takeNewName = async (taken: readonly OpId[]): Promise<boolean> => {
     let isRenamed = false
-    const made = await inventions()
+    const rename = await renaming()
     await keeper.change(holding => {
-      const name = newNameFor(holding, made)
-      if (!name || !taken.every(id => holding.ops.has(id))) return null
-      isRenamed = true
-      return renamed(holding.record, waitingOps(holding), taken, name)
+      const change = rename(holding, taken)
+      isRenamed = change !== null
+      return change
     })
     return isRenamed
   }
-  const session = createSession({ keeper, link, clock, rename, changed: () => changed(false) })
+  const session = createSession({ keeper, link, clock, rename: takeNewName, changed: () => changed(false) })
   const { holding, reload, idle } = keeper
   return {
     holding,
@@ -100,18 +87,6 @@ export function createEngine({ store, link, clock, inventions, stored, isSaved, 
     disconnect: session.disconnect,
     wake: session.wake,
   }
-}
-
-/** A new name with the role of the invite that this phone shows; null without one. */
-function newNameFor({ state, record }: Holding, { device, secret, hash }: Inventions) {
-  if (!record.invite) return null
-  const standing = standingsOf(state, makeKey('invite', { invite: record.invite.id })).at(-1)
-  const parsed = factSchemas.invite.safeParse(standing?.value)
-  if (!parsed.success) return null
-  const { role, group } = parsed.data as FactValues['invite']
-  const key = secret()
-  const grant = { hash: hash(key), role, group, label: record.label, invite: record.invite.id }
-  return { device: device(), key, grant }
 }
 
 function footOf(

@@ -3,7 +3,7 @@ import type { FactValues, Grant } from '#core/outing/facts.ts'
 import { makeKey } from '#core/outing/keys.ts'
 import type { LogId } from '#core/values/ids.ts'
 import type { Json } from '#core/values/json.ts'
-import type { Inventions } from './engine.ts'
+import type { Inventions } from './inventions.ts'
 import type { InviteSecret, LogRecord } from './log-store.ts'
 
 /** A log as a phone has it before anything is in it; `at` in milliseconds since 1970. */

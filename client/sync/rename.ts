@@ -1,9 +1,13 @@
+import { standingsOf } from '#core/log/fold.ts'
 import { type Fact, type Op, opId, opIdOf, textOfOp } from '#core/log/op.ts'
 import type { FactValues } from '#core/outing/facts.ts'
 import { makeKey } from '#core/outing/keys.ts'
 import type { DeviceId, OpId } from '#core/values/ids.ts'
 import type { Json } from '#core/values/json.ts'
+import { factSchemas } from '#shared/facts.ts'
 import { type HeldOp, waitingMark } from './held-op.ts'
+import { type Holding, waitingOps } from './holding.ts'
+import type { Inventions } from './inventions.ts'
 import { type Change, isOwnName, type LogRecord } from './log-store.ts'
 import { forgetEra } from './sent.ts'
 
@@ -14,11 +18,35 @@ export interface NewName {
   readonly grant: FactValues['key']
 }
 
+/** The change by which this phone takes a new name for ops whose identities were taken; null where it cannot. */
+export type Renaming = (holding: Holding, taken: readonly OpId[]) => Required<Change> | null
+
+export const renamingWith =
+  (inventions: Inventions): Renaming =>
+  (holding, taken) => {
+    const name = newNameFor(holding, inventions)
+    return name && taken.every(id => holding.ops.has(id))
+      ? renamed(holding.record, waitingOps(holding), taken, name)
+      : null
+  }
+
+/** A new name with the role of the invite that this phone shows; null without one. */
+function newNameFor({ state, record }: Holding, { device, secret, hash }: Inventions) {
+  if (!record.invite) return null
+  const standing = standingsOf(state, makeKey('invite', { invite: record.invite.id })).at(-1)
+  const parsed = factSchemas.invite.safeParse(standing?.value)
+  if (!parsed.success) return null
+  const { role, group } = parsed.data as FactValues['invite']
+  const key = secret()
+  const grant = { hash: hash(key), role, group, label: record.label, invite: record.invite.id }
+  return { device: device(), key, grant }
+}
+
 /**
  * The change by which a phone whose ops' identities were taken goes on: it takes a new name, registers a key under it,
  * and writes the acts again, with the waiting ops that name them, directly or through another.
  */
-export function renamed(
+function renamed(
   record: LogRecord,
   waiting: readonly HeldOp[],
   taken: readonly OpId[],

@@ -28,4 +28,8 @@ export const resetWords = {
   'reset-level': own('level'),
   'reset-sum': own('Sum'),
   'to-hole': own('To hole {hole}'),
+  'aims-title': own('Your six targets'),
+  'aims-open': own('Targets'),
+  'aims-set': own('Set targets'),
+  'aims-line': own('{short}, your six targets'),
 } as const satisfies Words

@@ -14,13 +14,17 @@ import { resetWords } from './reset-words.ts'
 import { resultWords } from './result-words.ts'
 import { rulingWords } from './ruling-words.ts'
 import { holeCatalogue } from './say.ts'
+import { screenWords } from './screen-words.ts'
 import { createSpeaker } from './speaker.ts'
+import { standingWords } from './standing-words.ts'
 import { startWords } from './start-words.ts'
 import { strokesWords } from './strokes-words.ts'
 
 /** Every text that a screen shows. */
 export const catalogue = {
   ...holeCatalogue,
+  ...screenWords,
+  ...standingWords,
   ...boardWords,
   ...cardWords,
   ...deleteWords,

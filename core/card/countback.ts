@@ -1,18 +1,6 @@
 import { must, unreachable } from '#core/values/assert.ts'
 import { compareFractions, type Fraction, fraction, minus } from '#core/values/fraction.ts'
-
-/** What is counted over the holes of a countback; bodies and terms differ for net scores. */
-export const countbackMethods = ['gross', 'share-of-handicap', 'strokes-as-they-fall', 'points'] as const
-export type CountbackMethod = (typeof countbackMethods)[number]
-
-/** Which holes are counted, in which order. */
-export const countbackSchemes = [
-  'nine-six-three-one',
-  'nine-holes',
-  'threes-from-last',
-  'threes-from-last-of-nine',
-] as const
-export type CountbackScheme = (typeof countbackSchemes)[number]
+import type { CountbackHoles, CountbackMethod, CountbackScheme } from './countback-methods.ts'
 
 /** A run of holes that is compared, by positions in the order of the lists given. */
 export interface CountbackStep {
@@ -178,10 +166,6 @@ export function compareByCountback(
   const { winner } = countback(method, scheme, [first, second])
   return winner === null ? 0 : winner === 0 ? -1 : 1
 }
-
-/** Whether the last nine are the card's, wherever a group started, or the last nine it played. */
-export const countbackHoles = ['card-order', 'order-of-play'] as const
-export type CountbackHoles = (typeof countbackHoles)[number]
 
 /**
  * The holes of a round in the order that a countback takes them. Usual in every kind of start: the 10th to 18th of the card.

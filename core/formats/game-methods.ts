@@ -1,4 +1,4 @@
-import type { CountbackHoles, CountbackMethod, CountbackScheme } from '#core/card/countback.ts'
+import type { CountbackHoles, CountbackMethod, CountbackScheme } from '#core/card/countback-methods.ts'
 import type { CourseHandicapMethod, HalfIndexMethod } from '#core/handicap/course-handicap.ts'
 import type { FoursomesMatchMethod } from '#core/handicap/foursomes-match-strokes.ts'
 import type { MatchStrokesMethod } from '#core/handicap/match-strokes.ts'
@@ -6,7 +6,7 @@ import type { AllowanceRounding } from '#core/handicap/playing-handicap.ts'
 import type { BallId } from '#core/values/ids.ts'
 import type { ShortTeamMethod } from './ghost.ts'
 import type { MaximumScore } from './maximum-score.ts'
-import type { SkinsLeftMethod, SkinsMethod } from './skins.ts'
+import type { SkinsLeftMethod, SkinsMethod } from './skins-methods.ts'
 
 /** How new matches open inside a part: never, when a side asks, or by themselves when the newest is two down. */
 export const pressMethods = ['none', 'by-hand', 'at-two-down'] as const

@@ -1,4 +1,4 @@
-import type { CountbackHoles, CountbackMethod } from '#core/card/countback.ts'
+import type { CountbackHoles, CountbackMethod } from '#core/card/countback-methods.ts'
 import type { HoleKey } from '#core/card/score.ts'
 import type { Fraction } from '#core/values/fraction.ts'
 import type { BallId, GameId, PlayerId } from '#core/values/ids.ts'

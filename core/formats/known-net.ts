@@ -1,4 +1,4 @@
-import type { SideNet } from './match-state.ts'
+import type { SideNet } from './hole-by-nets.ts'
 
 /** A net score of a hole that is over: a ball picked up is worse than any number, and two of them are level. */
 export type KnownNet = NonNullable<SideNet>

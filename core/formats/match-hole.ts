@@ -5,9 +5,9 @@ import { ruleOnConcession } from '#core/formats/rulings/concession.ts'
 import type { BallId } from '#core/values/ids.ts'
 import type { SoundGame } from './game-input.ts'
 import type { MatchHoleLine, MatchHoleReason, MatchSides, SideHole } from './game-result.ts'
+import { matchHole, type SideNet } from './hole-by-nets.ts'
 import { matchSideHole } from './match-side-hole.ts'
 import { agreedOutcome, lossOf, type Outcome } from './match-sides.ts'
-import { matchHole, type SideNet } from './match-state.ts'
 
 type Decided = Pick<MatchHoleLine, 'result' | 'reason' | 'balls'>
 type Values = MatchHoleLine['values']

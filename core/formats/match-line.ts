@@ -1,10 +1,11 @@
 import type { HoleKey } from '#core/card/score.ts'
 import type { SoundGame } from './game-input.ts'
 import type { MatchHoleLine, MatchLine, MatchSides, VoidConcession } from './game-result.ts'
+import type { MatchHole } from './hole-by-nets.ts'
 import { endedMatch } from './match-ending.ts'
 import { matchHoleOf } from './match-hole.ts'
 import { lossOf } from './match-sides.ts'
-import { type MatchHole, type MatchState, matchStateOf } from './match-state.ts'
+import { type MatchState, matchStateOf } from './match-state.ts'
 import { isUnsettled } from './side-hole.ts'
 
 /** The holes of a match in order of play, and those that follow where it is level. */

@@ -1,5 +1,5 @@
 import { must } from '#core/values/assert.ts'
-import { matchHole } from './match-state.ts'
+import { matchHole } from './hole-by-nets.ts'
 
 /**
  * A hole against its target, par less strokes received: won, halved or lost; a hole without a score (`null`) is lost.

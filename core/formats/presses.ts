@@ -1,4 +1,4 @@
-import type { MatchHole } from './match-state.ts'
+import type { MatchHole } from './hole-by-nets.ts'
 
 const holesDown = 2
 

@@ -1,12 +1,5 @@
 import { compareNets, type KnownNet } from './known-net.ts'
-
-/** What becomes of the skin of a tied hole. */
-export const skinsMethods = ['carry-over', 'no-carry-over'] as const
-export type SkinsMethod = (typeof skinsMethods)[number]
-
-/** What becomes of skins that wait after the last hole: nobody has them, all share them alike, or extra holes are played. */
-export const skinsLeftMethods = ['unclaimed', 'shared-out', 'play-on'] as const
-export type SkinsLeftMethod = (typeof skinsLeftMethods)[number]
+import type { SkinsMethod } from './skins-methods.ts'
 
 /** One hole: who won how many skins; nobody where it was tied. */
 export interface SkinsHole {

@@ -1,10 +1,5 @@
-import {
-  type CountbackCard,
-  type CountbackMethod,
-  type CountbackScheme,
-  countbackOrder,
-  rankByCountback,
-} from '#core/card/countback.ts'
+import { type CountbackCard, countbackOrder, rankByCountback } from '#core/card/countback.ts'
+import type { CountbackMethod, CountbackScheme } from '#core/card/countback-methods.ts'
 import { must } from '#core/values/assert.ts'
 import type { BallId } from '#core/values/ids.ts'
 import { rememberBy, rememberByName } from '#core/values/memo.ts'

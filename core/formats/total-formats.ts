@@ -1,4 +1,4 @@
-import type { CountbackMethod } from '#core/card/countback.ts'
+import type { CountbackMethod } from '#core/card/countback-methods.ts'
 import { allBalls } from '#core/formats/ball-rules/all-balls.ts'
 import { bestBalls } from '#core/formats/ball-rules/best-balls.ts'
 import { betterBall } from '#core/formats/ball-rules/better-ball.ts'

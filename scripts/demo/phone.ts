@@ -1,10 +1,12 @@
 import { createHash, randomBytes } from 'node:crypto'
 import { setTimeout as wait } from 'node:timers/promises'
 import type { Clock } from '#client/sync/clock.ts'
-import { createEngine, type Engine, type Inventions } from '#client/sync/engine.ts'
+import { createEngine, type Engine } from '#client/sync/engine.ts'
 import { factOfInvite, factOfKey, freshLog } from '#client/sync/fresh-log.ts'
+import type { Inventions } from '#client/sync/inventions.ts'
 import type { InviteSecret, LogRecord } from '#client/sync/log-store.ts'
 import { createMemoryStore } from '#client/sync/memory-store.ts'
+import { renamingWith } from '#client/sync/rename.ts'
 import { createSocketLink } from '#client/sync/socket-link.ts'
 import { factsReplacing, type NewFact } from '#core/outing/acts.ts'
 import { factsOfPlain } from '#core/outing/facts-of-plain.ts'
@@ -80,7 +82,7 @@ function createPhone(server: string, record: LogRecord, name: string): DemoPhone
     store: createMemoryStore(),
     link: createSocketLink({ url: server, clock, failed: () => undefined }),
     clock,
-    inventions: async () => inventions,
+    renaming: async () => renamingWith(inventions),
     stored: { record, ops: [] },
     isSaved: false,
     changed: () => undefined,

@@ -1,5 +1,6 @@
 import * as z from 'zod/mini'
-import { formatMatchResult, type MatchResult, matchHole, matchStateOf } from '#core/formats/match-state.ts'
+import { matchHole } from '#core/formats/hole-by-nets.ts'
+import { formatMatchResult, type MatchResult, matchStateOf } from '#core/formats/match-state.ts'
 import { cappedGross, type MaximumScore, maximumForHole } from '#core/formats/maximum-score.ts'
 import { parBogey } from '#core/formats/par-bogey.ts'
 import { stablefordPoints } from '#core/formats/stableford-points.ts'

@@ -1,4 +1,4 @@
-import type { CountbackMethod } from '#core/card/countback.ts'
+import type { CountbackMethod } from '#core/card/countback-methods.ts'
 import type { LowScoreReason } from '#core/card/rulings/hole-score.ts'
 import type { StartForm } from '#core/formats/rulings/start-time.ts'
 import type { UnfinishedSideRuling } from '#core/formats/rulings/unfinished-side.ts'

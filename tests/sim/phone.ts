@@ -1,8 +1,10 @@
 import { createHash } from 'node:crypto'
-import { createEngine, type Engine, type Inventions } from '#client/sync/engine.ts'
+import { createEngine, type Engine } from '#client/sync/engine.ts'
 import { grantOf } from '#client/sync/feeds.ts'
 import { factOfKey, freshLog } from '#client/sync/fresh-log.ts'
+import type { Inventions } from '#client/sync/inventions.ts'
 import type { InviteSecret } from '#client/sync/log-store.ts'
+import { renamingWith } from '#client/sync/rename.ts'
 import { seenUnder, standingsOf } from '#core/log/fold.ts'
 import { groupOfKey } from '#core/log/op.ts'
 import type { Grant } from '#core/outing/facts.ts'
@@ -94,7 +96,7 @@ export function openPage(parts: PhoneParts, phone: Phone): void {
     store,
     link,
     clock,
-    inventions: async () => inventions,
+    renaming: async () => renamingWith(inventions),
     stored,
     isSaved,
     changed: () => changed(phone),

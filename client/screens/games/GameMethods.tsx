@@ -1,6 +1,6 @@
 import type { GameSetting } from '#core/formats/game-methods.ts'
 import { mixedTeesMethods, pressMethods } from '#core/formats/game-methods.ts'
-import { skinsLeftMethods, skinsMethods } from '#core/formats/skins.ts'
+import { skinsLeftMethods, skinsMethods } from '#core/formats/skins-methods.ts'
 import { courseHandicapMethods, halfIndexMethods } from '#core/handicap/course-handicap.ts'
 import { foursomesMatchMethods } from '#core/handicap/foursomes-match-strokes.ts'
 import { matchStrokesMethods } from '#core/handicap/match-strokes.ts'

@@ -1,4 +1,4 @@
-import { countbackMethods } from '#core/card/countback.ts'
+import { countbackMethods } from '#core/card/countback-methods.ts'
 import { type TieTerms, tieEnds, tieSchemes } from '#core/formats/game-methods.ts'
 import { say } from '../../words/say-any.ts'
 import { OneOf } from './OneOf.tsx'

@@ -1,5 +1,5 @@
 import type { FormatName } from '#core/formats/format-names.ts'
-import type { SkinsLeftMethod } from '#core/formats/skins.ts'
+import type { SkinsLeftMethod } from '#core/formats/skins-methods.ts'
 import { withdrawn } from '#core/log/op.ts'
 import { gameFacts, type NewFact, type NewGame } from '#core/outing/acts.ts'
 import type { Game } from '#core/outing/outing.ts'

@@ -3,7 +3,7 @@ import { opIdOf } from '#core/log/op.ts'
 import type { OpId } from '#core/values/ids.ts'
 import { heldById, isCorrection, lineOfOp } from '../../parts/history-line.ts'
 import { useOuting } from '../../state/use-outing.ts'
-import { say } from '../../words/say.ts'
+import { say } from '../../words/say-any.ts'
 
 /** The last correction by another phone from a place in the history on, in one line, until it is put away. */
 export function NewsLine({ from }: { readonly from: number }) {

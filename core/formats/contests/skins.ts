@@ -4,13 +4,8 @@ import type { GameResult } from '#core/formats/game-result.ts'
 import { extraHolesInPlay, holesInPlay, netsOf, unsettledOf, valuesOn } from '#core/formats/share-holes.ts'
 import { shareLines } from '#core/formats/shares.ts'
 import type { ShareHole } from '#core/formats/shares-result.ts'
-import {
-  type OpenSkinsHole,
-  type SkinOutcomes,
-  type SkinsMethod,
-  skinOutcomes,
-  skinsOfOutcomes,
-} from '#core/formats/skins.ts'
+import { type OpenSkinsHole, type SkinOutcomes, skinOutcomes, skinsOfOutcomes } from '#core/formats/skins.ts'
+import type { SkinsMethod } from '#core/formats/skins-methods.ts'
 import { must } from '#core/values/assert.ts'
 import { type Fraction, fraction, zero } from '#core/values/fraction.ts'
 

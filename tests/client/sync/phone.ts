@@ -2,6 +2,7 @@ import { createHash } from 'node:crypto'
 import { createEngine, type Engine } from '#client/sync/engine.ts'
 import type { LogStore } from '#client/sync/log-store.ts'
 import { createMemoryStore } from '#client/sync/memory-store.ts'
+import { renamingWith } from '#client/sync/rename.ts'
 import { seenUnder, standingsOf } from '#core/log/fold.ts'
 import { groupOfKey } from '#core/log/op.ts'
 import { makeKey } from '#core/outing/keys.ts'
@@ -45,7 +46,7 @@ export async function startPhone({ server, clock, device, store = createMemorySt
     store,
     link,
     clock,
-    inventions: async () => inventions,
+    renaming: async () => renamingWith(inventions),
     stored,
     isSaved: true,
     changed: () => undefined,

@@ -5,6 +5,7 @@ import { browserClock } from '#client/device/browser-clock.ts'
 import { createAnyLink } from '#client/sync/any-link.ts'
 import { createEngine, type Engine } from '#client/sync/engine.ts'
 import { createMemoryStore } from '#client/sync/memory-store.ts'
+import { renamingWith } from '#client/sync/rename.ts'
 import { makeKey } from '#core/outing/keys.ts'
 import type { DeviceId, GroupId, InviteId, LogId } from '#core/values/ids.ts'
 import { connect, startApp } from '#tests/server/support/app.ts'
@@ -51,7 +52,7 @@ function startEngine(url: string, device: string): Engine {
     store,
     link,
     clock: browserClock,
-    inventions: async () => inventions,
+    renaming: async () => renamingWith(inventions),
     stored,
     isSaved: false,
     changed: () => {},

@@ -4,6 +4,7 @@ import { browserClock } from '#client/device/browser-clock.ts'
 import { createAnyLink } from '#client/sync/any-link.ts'
 import { createEngine, type Engine } from '#client/sync/engine.ts'
 import { createMemoryStore } from '#client/sync/memory-store.ts'
+import { renamingWith } from '#client/sync/rename.ts'
 import { makeKey } from '#core/outing/keys.ts'
 import type { DeviceId, LogId } from '#core/values/ids.ts'
 import { makeBackup } from '#server/store/backup.ts'
@@ -22,7 +23,7 @@ function startPhone(url: string): Engine {
     store: createMemoryStore(),
     link: createAnyLink({ url, clock: browserClock, fetch: (...request) => fetch(...request) }),
     clock: browserClock,
-    inventions: async () => ({ device: () => 'alder-again' as DeviceId, secret: () => key, hash }),
+    renaming: async () => renamingWith({ device: () => 'alder-again' as DeviceId, secret: () => key, hash }),
     stored: { record, ops: [] },
     isSaved: false,
     changed: () => {},

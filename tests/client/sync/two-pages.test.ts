@@ -3,6 +3,7 @@ import { createEngine, type Engine } from '#client/sync/engine.ts'
 import type { Alone } from '#client/sync/keeper.ts'
 import type { LogStore } from '#client/sync/log-store.ts'
 import { createMemoryStore } from '#client/sync/memory-store.ts'
+import { renamingWith } from '#client/sync/rename.ts'
 import type { DeviceId } from '#core/values/ids.ts'
 import { createFakeClock, settle } from './fake-clock.ts'
 import { createFakeLink } from './fake-link.ts'
@@ -42,9 +43,9 @@ async function makeDisk() {
     if (!stored) throw new Error('nothing stored')
     const link = createFakeLink(createFakeServer(), clock)
     const made = { device: () => 'again' as DeviceId, secret: () => 'N'.repeat(22), hash }
-    const inventions = async () => made
+    const renaming = async () => renamingWith(made)
     const changed = () => undefined
-    return createEngine({ store, link, clock, inventions, stored, isSaved: true, alone: aloneFor(name), changed })
+    return createEngine({ store, link, clock, renaming, stored, isSaved: true, alone: aloneFor(name), changed })
   }
   const crash = (page: string) => aloneFor(page).give()
   return { inner, disk, clock, openPage, crash }

@@ -4,10 +4,10 @@ import {
   type CountbackCard,
   compareByCountback,
   countback,
-  countbackMethods,
   countbackOrder,
   handicapShare,
 } from '#core/card/countback.ts'
+import { countbackMethods } from '#core/card/countback-methods.ts'
 import { fraction } from '#core/values/fraction.ts'
 
 const card = (scores: readonly number[], playingHandicap = 0, strokes: readonly number[] = []): CountbackCard => ({

@@ -1,6 +1,7 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
-import { formatMatchResult, type MatchHole, matchHole, matchStateOf } from '#core/formats/match-state.ts'
+import { type MatchHole, matchHole } from '#core/formats/hole-by-nets.ts'
+import { formatMatchResult, matchStateOf } from '#core/formats/match-state.ts'
 
 const knownHole = fc.constantFrom<MatchHole>(1, 0, -1)
 const anyHole = fc.constantFrom<MatchHole>(1, 0, -1, null)

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest'
-import { type MatchHole, matchStateOf } from '#core/formats/match-state.ts'
+import type { MatchHole } from '#core/formats/hole-by-nets.ts'
+import { matchStateOf } from '#core/formats/match-state.ts'
 import { formatMatchLine } from '#core/formats/match-text.ts'
 
 const holes = (won: number, lost: number, halved: number): MatchHole[] => [

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest'
-import type { MatchHole } from '#core/formats/match-state.ts'
+import type { MatchHole } from '#core/formats/hole-by-nets.ts'
 import { automaticPresses } from '#core/formats/presses.ts'
 
 // Common practice; no body publishes it.

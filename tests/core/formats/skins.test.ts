@@ -1,7 +1,8 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
 import type { KnownNet } from '#core/formats/known-net.ts'
-import { skinsMethods, skinsOf } from '#core/formats/skins.ts'
+import { skinsOf } from '#core/formats/skins.ts'
+import { skinsMethods } from '#core/formats/skins-methods.ts'
 
 const anyNet = fc.oneof(fc.integer({ min: 2, max: 6 }), fc.constant<KnownNet>('picked-up'))
 const anyRound = fc.array(fc.tuple(anyNet, anyNet, anyNet), { minLength: 1, maxLength: 18 })

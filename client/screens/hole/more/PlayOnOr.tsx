@@ -4,7 +4,7 @@ import type { Group } from '#core/outing/outing.ts'
 import type { LogId } from '#core/values/ids.ts'
 import { useWork } from '../../../parts/use-work.ts'
 import { act } from '../../../state/actions.ts'
-import { say } from '../../../words/say.ts'
+import { say } from '../../../words/say-any.ts'
 import { holePath } from '../../paths.ts'
 import { extraHole, extraHoleFacts, nextExtraHole } from './extra-hole.ts'
 

@@ -1,6 +1,6 @@
 import type { LogId } from '#core/values/ids.ts'
 import { useOuting } from '../../../state/use-outing.ts'
-import { say } from '../../../words/say.ts'
+import { say } from '../../../words/say-any.ts'
 import { gameTitle } from '../../board/board-view.ts'
 import { skinsLeftFacts } from '../../games/game-acts.ts'
 import { mayChange } from '../../games/games-view.ts'
