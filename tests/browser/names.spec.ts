@@ -66,6 +66,26 @@ const pages = [
   ...['mend', 'rulings', 'targets', 'plan/1/1', 'bag/1/1'],
 ]
 
+/** Texts that reach beyond the edge of the page, but for what scrolls or says itself that it is cut. */
+const cutTexts = (page: Page): Promise<string[]> =>
+  page.evaluate(() => {
+    const cut: string[] = []
+    const walker = document.createTreeWalker(document.body, NodeFilter.SHOW_TEXT)
+    for (let node = walker.nextNode(); node !== null; node = walker.nextNode()) {
+      const range = document.createRange()
+      range.selectNodeContents(node)
+      const isBeyond = [...range.getClientRects()].some(({ right, width }) => width > 0 && right > innerWidth + 1)
+      const isMeant = (element: Element | null): boolean =>
+        element !== null &&
+        (/auto|scroll/.test(getComputedStyle(element).overflowX) ||
+          getComputedStyle(element).textOverflow === 'ellipsis' ||
+          element.matches('.hidden, textarea, option') ||
+          isMeant(element.parentElement))
+      if (isBeyond && !isMeant(node.parentElement)) cut.push(`${node.parentElement?.className}: ${node.textContent}`)
+    }
+    return cut
+  })
+
 /** Goes to every page of the outing with everything on it opened, and looks at each. */
 async function tour(page: Page, look: (at: string) => Promise<void>): Promise<void> {
   const log = /#\/o\/([^/]+)/.exec(page.url())?.[1] ?? ''
@@ -104,6 +124,7 @@ test('whatever people call themselves, nothing of it runs, and the page and its 
   await openFile(page, day, unkind[0] ?? '')
   await whenOnServer(page)
   const title = await page.title()
+  const cut: string[] = []
   await tour(page, async at => {
     for (const media of ['screen', 'print'] as const) {
       await page.emulateMedia({ media })
@@ -118,7 +139,9 @@ test('whatever people call themselves, nothing of it runs, and the page and its 
       expect([at, media, found]).toEqual([at, media, { ran: null, polluted: null, strange: 0, isWide: false, title }])
     }
     await page.emulateMedia({ media: 'screen' })
+    cut.push(...(await cutTexts(page)).map(text => `${at}: ${text}`))
   })
+  expect(cut).toEqual([])
   const plain = JSON.parse(await downloaded(page, 'Download the outing file, plain')) as typeof day
   expect(namesIn(plain)).toEqual(namesIn(day))
   expect(plain.title).toBe(day.title)
