@@ -119,6 +119,8 @@ test('whatever people call themselves, nothing of it runs, and the page and its 
   const server = await startServer()
   const phone = await openPhone(browser, 'Alder')
   const { page } = phone
+  // The narrowest phone.
+  await page.setViewportSize({ width: 320, height: 700 })
   await page.goto(server.url)
   const day = dayNamed(unkind)
   await openFile(page, day, unkind[0] ?? '')
