@@ -69,8 +69,22 @@ function createConnection(name: string) {
     opening.catch(drop)
     return opening
   }
+  /** An open that never ends must not be waited for again; one that ends late is let go of. */
+  const opened = async (): Promise<Database> => {
+    const tried = open()
+    try {
+      return await withLimit(tried, openLimitMs)
+    } catch (error) {
+      if (opening === tried) drop()
+      tried.then(
+        db => db.close(),
+        () => undefined,
+      )
+      throw error
+    }
+  }
   const attempt = async <T>(work: (db: Database) => Promise<T>): Promise<T> =>
-    withLimit(work(await withLimit(open(), openLimitMs)), workLimitMs)
+    withLimit(work(await opened()), workLimitMs)
   const run = async <T>(work: (db: Database) => Promise<T>): Promise<T> => {
     try {
       return await attempt(work)

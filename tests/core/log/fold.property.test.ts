@@ -43,4 +43,15 @@ describe('the fold', () => {
       expect(valuesUnder(state, 'b')).toEqual(valuesUnder(foldAll(before), 'b'))
     },
   )
+
+  // A phone's clock may be days off, and set on the way.
+  holds('compares no clock', fc.tuple(history, shuffles), ([ops, clocks]) => {
+    const dayMs = 86_400_000
+    const skewed = ops.map((op, place) => ({ ...op, at: op.at + (((clocks >> (place % 16)) % 7) - 3) * 1_000 * dayMs }))
+    const standing = (of: typeof ops) => {
+      const state = foldAll(of)
+      return keys.map(key => standingsOf(state, key).map(({ op, value }) => [op, value]))
+    }
+    expect(standing(skewed)).toEqual(standing(ops))
+  })
 })
