@@ -19,6 +19,7 @@ const commands = {
   'check-values': { needs: [], takesFile: true },
   bench: { needs: inBrowser.includes(args[0] ?? '') ? ['build', 'chromium'] : ['build'], takesFile: false },
   chaos: { needs: [], takesFile: false },
+  faults: { needs: ['build', 'chromium'], takesFile: false },
   demo: { needs: [], takesFile: false },
   backup: { needs: [], takesFile: true },
   outings: { needs: [], takesFile: false },

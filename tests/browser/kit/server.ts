@@ -1,8 +1,8 @@
 import { type ChildProcess, spawn } from 'node:child_process'
 import { mkdtempSync, rmSync } from 'node:fs'
-import { createServer } from 'node:net'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
+import { freePort } from '#tests/kit/free-port.ts'
 import { endAtExit } from './at-exit.ts'
 
 /** The built server in a process of its own, on a port and a data folder that survive its restarts. */
@@ -52,15 +52,6 @@ export async function startServer(
   })
   await start()
   return { url, dataDir, log: () => logged, start, kill: () => end('SIGKILL'), stop: () => end('SIGTERM') }
-}
-
-async function freePort(): Promise<number> {
-  const server = createServer()
-  await new Promise<void>(resolve => server.listen(0, '127.0.0.1', resolve))
-  const address = server.address()
-  await new Promise(resolve => server.close(resolve))
-  if (typeof address !== 'object' || address === null) throw new Error('no port')
-  return address.port
 }
 
 /** Resolves once the server answers for its health; throws when it ends instead. */
