@@ -66,26 +66,53 @@ interface Lead {
   readonly give: () => void
 }
 
+interface Held {
+  readonly release: () => void
+}
+
 function createLead(name: string, leads: (isLeading: boolean) => void): Lead {
   const locks: LockManager | undefined = navigator.locks
   if (!locks) return { take: () => leads(true), give: () => undefined }
-  let release: (() => void) | null = null
-  const hold = (): Promise<void> =>
-    new Promise(resolve => {
-      release = resolve
-      leads(true)
-    })
-  const lost = (): void => {
-    release = null
-    leads(false)
+  let held: Held | null = null
+  let inLine: AbortController | null = null
+  const leaveLine = (): void => {
+    inLine?.abort()
+    inLine = null
+  }
+  const ask = (options: LockOptions): void => {
+    let mine: Held | null = null
+    const hold = (): Promise<void> =>
+      new Promise(release => {
+        mine = { release }
+        held = mine
+        if (options.signal === inLine?.signal) inLine = null
+        else leaveLine()
+        leads(true)
+      })
+    // Of an older request than the one that holds it nothing has to be said.
+    const lost = (): void => {
+      if (mine === null || mine !== held) return
+      held = null
+      leads(false)
+      waitInLine()
+    }
+    locks.request(name, options, hold).catch(lost)
+  }
+  /** Both pages may be in sight: when the one that took the lead is closed, this one has it without being looked at anew. */
+  const waitInLine = (): void => {
+    inLine = new AbortController()
+    ask({ signal: inLine.signal })
   }
   return {
     take: () => {
-      if (!release) void locks.request(name, { steal: true }, hold).catch(lost)
+      if (held) return
+      leaveLine()
+      ask({ steal: true })
     },
     give: () => {
-      release?.()
-      release = null
+      leaveLine()
+      held?.release()
+      held = null
     },
   }
 }

@@ -2,20 +2,26 @@ import { afterEach, expect, test, vi } from 'vitest'
 import { openTabs } from '#client/state/tabs.ts'
 import { quillmoor } from '../sync/make-held.ts'
 
-/** Locks as browsers have them, as far as one name is held by one page and may be stolen. */
+/** Locks as browsers have them, as far as one page holds a name, others wait for it in line, and it may be stolen. */
 function createFakeLocks() {
   const held = new Map<string, (why: Error) => void>()
+  const line: (() => void)[] = []
   return {
-    request: (name: string, _options: { steal: true }, hold: () => Promise<void>): Promise<void> => {
-      held.get(name)?.(new DOMException('stolen', 'AbortError'))
-      return new Promise((resolve, reject) => {
-        held.set(name, reject)
-        void hold().then(() => {
-          held.delete(name)
-          resolve()
-        })
-      })
-    },
+    request: (name: string, options: LockOptions, hold: () => Promise<void>): Promise<void> =>
+      new Promise((resolve, reject) => {
+        const have = (): void => {
+          held.set(name, reject)
+          void hold().then(() => {
+            if (held.get(name) === reject) held.delete(name)
+            resolve()
+            line.shift()?.()
+          })
+        }
+        if (options.steal) held.get(name)?.(new DOMException('stolen', 'AbortError'))
+        if (options.steal || !held.has(name)) return have()
+        line.push(have)
+        options.signal?.addEventListener('abort', () => void line.splice(line.indexOf(have), 1))
+      }),
   }
 }
 
@@ -40,6 +46,17 @@ test('one page talks to the server: the one that is looked at', async () => {
   await vi.waitFor(() => expect(log.slice(3)).toEqual(['first leads', 'second follows']))
   first.close()
   second.close()
+})
+
+test('a page that another took over from leads again when that one is closed', async () => {
+  vi.stubGlobal('navigator', { locks: createFakeLocks() })
+  const log: string[] = []
+  const first = openPage('first', log)
+  const second = openPage('second', log)
+  await vi.waitFor(() => expect(log.at(-1)).toBe('first follows'))
+  second.close()
+  await vi.waitFor(() => expect(log.slice(3)).toEqual(['first leads']))
+  first.close()
 })
 
 test('without locks every page talks to the server', () => {
