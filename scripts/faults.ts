@@ -1,5 +1,6 @@
 import { execFileSync } from 'node:child_process'
 import { parseArgs } from 'node:util'
+import type { Outcome } from '#tests/faults/fault.ts'
 import { faults } from '#tests/faults/faults.ts'
 
 /**
@@ -7,7 +8,7 @@ import { faults } from '#tests/faults/faults.ts'
  * NAME is the beginning of names; they are listed where none fits.
  */
 const { chosen, isShort } = asked()
-const outcomes = []
+const outcomes: Outcome[] = []
 for (const [name, run] of chosen) {
   process.stderr.write(`${name} …\n`)
   for (const outcome of await run(isShort ? 'short' : 'long')) {
