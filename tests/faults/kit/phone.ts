@@ -5,6 +5,7 @@ import { createEngine, type Engine } from '#client/sync/engine.ts'
 import type { Link } from '#client/sync/link.ts'
 import type { InviteSecret, LogRecord } from '#client/sync/log-store.ts'
 import { createMemoryStore } from '#client/sync/memory-store.ts'
+import { renamingWith } from '#client/sync/rename.ts'
 import { seenUnder } from '#core/log/fold.ts'
 import type { Fact } from '#core/log/op.ts'
 import type { DeviceId, GroupId, InviteId, LogId } from '#core/values/ids.ts'
@@ -79,7 +80,7 @@ export async function startPhone({ ends, history, url, name, isFounder = false }
     store: createMemoryStore(),
     link: watched(link, history),
     clock: browserClock,
-    inventions: async () => made,
+    renaming: async () => renamingWith(made),
     stored: { record: recordOf(name), ops: [] },
     isSaved: false,
     changed: () => undefined,
