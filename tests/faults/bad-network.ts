@@ -2,6 +2,7 @@ import { type BadProxy, startBadProxy, type Trouble } from '#tests/kit/bad-proxy
 import { type Notes, type Outcome, runFault } from './fault.ts'
 import type { Ends } from './kit/ends.ts'
 import type { History } from './kit/history.ts'
+import { missedMs, overdueMs } from './kit/limits.ts'
 import type { FaultPhone } from './kit/phone.ts'
 import { makeServer, type RealServer } from './kit/server.ts'
 import { compareEnd, compareNow, type Stage, setStage, underLoad } from './kit/stage.ts'
@@ -26,11 +27,6 @@ async function setNetwork(ends: Ends, first: Trouble = none): Promise<Network> {
   const stage = await setStage(ends, { phones: 4, server, urlFor })
   return { stage, proxy, behind: stage.phones.slice(1) }
 }
-
-/** An answer that is overdue is said after three seconds; a second more for a machine that is busy. */
-const overdueMs = 4_000
-/** Where nothing is asked, the server's sign of life is missed after twenty seconds. */
-const missedMs = 22_000
 
 /** Nothing comes through in one way or both, and nobody is told. */
 export const silentLoss = (rounds: number, ways: readonly ('up' | 'down')[], isIdle: boolean): Promise<Outcome> =>

@@ -1,4 +1,5 @@
 import { type Outcome, runFault } from './fault.ts'
+import { overdueMs } from './kit/limits.ts'
 import { compareEnd, compareNow, setStage, underLoad } from './kit/stage.ts'
 import { pause, until } from './kit/waiting.ts'
 
@@ -45,8 +46,7 @@ export const stoppedAndWoken = (rounds: number, stopMs: number): Promise<Outcome
     })
     await compareEnd(stage)
     notes.notLiveMs = Math.round(slowestMs)
-    // A phone says within three seconds that an answer is overdue.
-    if (slowestMs > 4_000) history.fail('falseMarks', `a phone said live ${Math.round(slowestMs)} ms after the end`)
+    if (slowestMs > overdueMs) history.fail('falseMarks', `a phone said live ${Math.round(slowestMs)} ms after the end`)
     return history
   })
 
