@@ -128,11 +128,19 @@ export function createKeeper(parts: KeeperParts): Keeper {
     if (said === null || said.facts.length === 0) return null
     assertSound(heldOfAct(holding, holding.record, clock.now(), said), schemaOf)
     isNews = true
+    const { nextN } = holding.record
     const held = await append(draw => heldOfAct(holding, draw, clock.now(), said))
     if (held === null) return null
     holding = holdingAfter(holding, { put: [held], record: record => afterDraw(record, held) })
+    // Another page of this phone has drawn a number in between: what it said goes before.
+    if (!isBehind && held.op.n > nextN) {
+      const loaded = await loadAgain()
+      if (loaded) holding = holdingOf(loaded)
+    }
     return held
   }
+
+  const loadAgain = (): Promise<StoredLog | null> => store.load(holding.record.log).catch(() => null)
 
   return {
     holding: () => holding,
@@ -167,7 +175,7 @@ export function createKeeper(parts: KeeperParts): Keeper {
     reload: () =>
       enqueue(async () => {
         if (!(await catchUpDisk())) return
-        const loaded = await store.load(holding.record.log).catch(() => null)
+        const loaded = await loadAgain()
         if (loaded) holding = holdingAfter(holding, changeTo(holding, loaded))
       }),
   }

@@ -55,6 +55,17 @@ const say = (engine: Engine, value: string) =>
   engine.write(() => ({ scope: null, act: 'said', facts: [{ key: 'title', value, replaces: [] }] }))
 
 describe('two pages of one phone', () => {
+  test('that write at once hold both acts in the order of their numbers, before either has told the other', async () => {
+    const { openPage } = await makeDisk()
+    const [first, second] = [await openPage('first'), await openPage('second')]
+    await say(first, 'one')
+    await say(second, 'two')
+    expect([...second.holding().ops.values()].map(({ op }) => [op.n, op.facts[0]?.value])).toEqual([
+      [1, 'one'],
+      [2, 'two'],
+    ])
+  })
+
   test('never draw the same number while the disk fails: one writes, the other says where', async () => {
     const { inner, disk, clock, openPage } = await makeDisk()
     const [first, second] = [await openPage('first'), await openPage('second')]
