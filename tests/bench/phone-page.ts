@@ -1,7 +1,7 @@
 import { chromium, type Page } from '@playwright/test'
 import { chromiumArgs, chromiumPath } from '#tests/browser/kit/chromium.ts'
 import { fourBallAndPoints, startOuting, whenOnServer } from '#tests/browser/kit/golfer.ts'
-import { openPhone } from '#tests/browser/kit/round.ts'
+import { openPhone, whenKept } from '#tests/browser/kit/round.ts'
 import { startServer } from '#tests/browser/kit/server.ts'
 
 /** A phone in Chromium with the built page on a hole of a new outing. */
@@ -16,7 +16,7 @@ export async function openPhonePage({ hasWorker = true } = {}): Promise<PhonePag
   const browser = await chromium.launch({ executablePath: chromiumPath, args: [...chromiumArgs] })
   const { page } = await openPhone(browser, 'Alder', { hasWorker })
   await page.goto(server.url)
-  if (hasWorker) await page.evaluate('navigator.serviceWorker.ready.then(() => null)')
+  if (hasWorker) await whenKept(page)
   await startOuting(page, fourBallAndPoints)
   await whenOnServer(page)
   return {

@@ -5,7 +5,7 @@ import { axeClean } from './kit/axe.ts'
 import { choosePictures, picturesOfCodes } from './kit/codes.ts'
 import { foot, goToHole, openTab, tapScore } from './kit/golfer.ts'
 import { openFile } from './kit/outing-file.ts'
-import { noComplaints, openPhone } from './kit/round.ts'
+import { noComplaints, openPhone, whenKept } from './kit/round.ts'
 import { startServer } from './kit/server.ts'
 
 const givenBy = async (page: Page, player: string) => {
@@ -25,7 +25,7 @@ test('a player takes their own card home by codes with no signal, reads it there
   const birch = await openPhone(browser, 'Birch', { hasOutages: true })
   for (const { page } of [alder, birch]) {
     await page.goto(server.url)
-    await page.evaluate(() => navigator.serviceWorker.ready.then(() => null))
+    await whenKept(page)
   }
   await server.kill()
   for (const { page } of [alder, birch]) await page.reload()

@@ -5,6 +5,7 @@ import { expect, type Page, test } from '@playwright/test'
 import { quillmoor } from '#tests/kit/quillmoor.ts'
 import { fourBallAndPoints, goToHole, openTab, startOuting, whenOnServer } from './kit/golfer.ts'
 import { launchOwnBrowser } from './kit/own-browser.ts'
+import { whenKept } from './kit/round.ts'
 import { startServer } from './kit/server.ts'
 
 const killsWanted = 20
@@ -68,7 +69,7 @@ test('a browser killed after the words "on this phone" has lost nothing, twenty 
   await first.page.goto(server.url)
   await startOuting(first.page, fourBallAndPoints)
   await whenOnServer(first.page)
-  await first.page.evaluate(() => navigator.serviceWorker.ready.then(() => null))
+  await whenKept(first.page)
   const url = first.page.url()
   await server.kill()
   first.killNow()

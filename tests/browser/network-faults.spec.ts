@@ -1,7 +1,7 @@
 import { expect, test } from '@playwright/test'
 import { startBadProxy } from '#tests/kit/bad-proxy.ts'
 import { chosenKey, foot, fourBallAndPoints, goToHole, startOuting, tapScore, whenOnServer } from './kit/golfer.ts'
-import { noComplaints, openPhone } from './kit/round.ts'
+import { noComplaints, openPhone, whenKept } from './kit/round.ts'
 import { startServer } from './kit/server.ts'
 
 test('a blocked web socket: the page sends by plain requests', async ({ browser }) => {
@@ -29,7 +29,7 @@ test('a captive portal is neither taken for the server nor kept as the page, and
   await page.goto(proxy.url)
   await startOuting(page, fourBallAndPoints)
   await whenOnServer(page)
-  await page.evaluate(() => navigator.serviceWorker.ready.then(() => null))
+  await whenKept(page)
 
   proxy.set({ kind: 'portal' })
   await goToHole(page, 1)

@@ -5,7 +5,7 @@ import { expect, test } from '@playwright/test'
 import { axeClean } from './kit/axe.ts'
 import { fourBallAndPoints, openTab, startOuting } from './kit/golfer.ts'
 import { neverIdle } from './kit/never-idle.ts'
-import { noComplaints, openPhone } from './kit/round.ts'
+import { noComplaints, openPhone, whenKept } from './kit/round.ts'
 import { startServer } from './kit/server.ts'
 
 const root = fileURLToPath(new URL('../..', import.meta.url))
@@ -22,7 +22,7 @@ test('a newer page waits, the older one goes on whole, and the newer comes by on
   await neverIdle(page)
   const offer = page.getByRole('button', { name: 'A newer version is here: take it now' })
   await page.goto(server.url)
-  await page.evaluate(() => navigator.serviceWorker.ready.then(() => null))
+  await whenKept(page)
   await expect(page.getByText('This page opens with no signal.')).toBeVisible()
   await expect(offer).toHaveCount(0)
   await startOuting(page, fourBallAndPoints)

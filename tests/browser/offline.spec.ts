@@ -13,7 +13,7 @@ import {
   tapScore,
   whenOnServer,
 } from './kit/golfer.ts'
-import { noComplaints, openPhone, type Phone } from './kit/round.ts'
+import { noComplaints, openPhone, type Phone, whenKept } from './kit/round.ts'
 import { startServer } from './kit/server.ts'
 
 const tappedUpTo = (holes: number): Tapped => ({
@@ -30,14 +30,11 @@ async function scoreAll({ page }: Phone, hole: number): Promise<void> {
   for (const { name, strokes } of fourPlayers) await tapScore(page, name, strokes[hole - 1] ?? 0)
 }
 
-/** Resolves once the page's worker holds what it needs to open with no signal. */
-const whenKept = ({ page }: Phone) => page.evaluate(() => navigator.serviceWorker.ready.then(() => null))
-
 test('an outing is started and scored with no server at all, and goes up when one is met', async ({ browser }) => {
   const server = await startServer()
   const alder = await openPhone(browser, 'Alder', { hasOutages: true })
   await alder.page.goto(server.url)
-  await whenKept(alder)
+  await whenKept(alder.page)
   await server.kill()
 
   await alder.page.reload()
@@ -73,7 +70,7 @@ test('a page opened again with the server away shows every score and takes more'
   await startOuting(alder.page, fourBallAndPoints)
   await scoreAll(alder, 1)
   await whenOnServer(alder.page)
-  await whenKept(alder)
+  await whenKept(alder.page)
   await server.kill()
 
   await alder.page.reload()
@@ -99,7 +96,7 @@ test('an invite says where it leads before it asks for a name, and with no signa
   await whenOnServer(alder.page)
   const birch = await openPhone(browser, 'Birch', { hasOutages: true })
   await birch.page.goto(server.url)
-  await whenKept(birch)
+  await whenKept(birch.page)
   await birch.context.setOffline(true)
   await birch.page.goto(link)
   await expect(birch.page.getByRole('alert')).toContainText('The server cannot be reached.')

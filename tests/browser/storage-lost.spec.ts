@@ -12,7 +12,7 @@ import {
   tapScore,
   whenOnServer,
 } from './kit/golfer.ts'
-import { noComplaints, openPhone, type Phone } from './kit/round.ts'
+import { noComplaints, openPhone, type Phone, whenKept } from './kit/round.ts'
 import { startServer } from './kit/server.ts'
 
 async function scoreFirst({ page }: Phone): Promise<void> {
@@ -42,7 +42,7 @@ test('a phone that lost its small storage opens the same outing with every score
   await startOuting(page, fourBallAndPoints)
   await scoreFirst(alder)
   await whenOnServer(page)
-  await page.evaluate(() => navigator.serviceWorker.ready.then(() => null))
+  await whenKept(page)
   await server.kill()
   await tapScore(page, 'Alder', 6)
   await expect(foot(page)).toContainText('1 to send')

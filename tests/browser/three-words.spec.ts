@@ -2,7 +2,7 @@ import { readFile } from 'node:fs/promises'
 import { type Browser, expect, type Page, test } from '@playwright/test'
 import { axeClean } from './kit/axe.ts'
 import { chosenKey, goToHole, openTab, readInviteLink, startOuting, tapScore, whenOnServer } from './kit/golfer.ts'
-import { noComplaints, openPhone, type Phone } from './kit/round.ts'
+import { noComplaints, openPhone, type Phone, whenKept } from './kit/round.ts'
 import { type ServerProcess, startServer } from './kit/server.ts'
 
 async function startWith(browser: Browser): Promise<{ server: ServerProcess; alder: Phone; birch: Phone }> {
@@ -139,7 +139,7 @@ test('a phone that is taken out says so, keeps what it has not sent, and its pla
   await birch.page.getByRole('textbox', { name: 'Your name' }).fill('Birch')
   await birch.page.getByRole('button', { name: 'Join the outing' }).click()
   await whenOnServer(birch.page)
-  await birch.page.evaluate(() => navigator.serviceWorker.ready.then(() => null))
+  await whenKept(birch.page)
   await birch.context.setOffline(true)
   await goToHole(birch.page, 1)
   await tapScore(birch.page, 'Rowan', 6)
@@ -178,7 +178,7 @@ test('what a phone taken out had not sent goes on by way of another phone', asyn
   await birch.page.getByRole('textbox', { name: 'Your name' }).fill('Birch')
   await birch.page.getByRole('button', { name: 'Join the outing' }).click()
   await whenOnServer(birch.page)
-  await birch.page.evaluate(() => navigator.serviceWorker.ready.then(() => null))
+  await whenKept(birch.page)
   await birch.context.setOffline(true)
   await goToHole(birch.page, 2)
   await tapScore(birch.page, 'Cedar', 4)

@@ -5,7 +5,7 @@ import { type BrowserContext, chromium, type Page } from '@playwright/test'
 import { endAtExit } from './at-exit.ts'
 import { chromiumArgs, chromiumPath } from './chromium.ts'
 import { isNetworkComplaint, watchConsole } from './console.ts'
-import { noComplaints, type Phone, phoneSize } from './round.ts'
+import { noComplaints, type Phone, phoneSize, whenKept } from './round.ts'
 
 /** A phone whose browser has its profile on disk and can be started again. */
 export interface InstalledPhone {
@@ -22,7 +22,7 @@ export async function installPhone(name: string, url: string): Promise<Installed
   endAtExit(() => rmSync(profile, { recursive: true, force: true }))
   let phone = await launch(name, profile)
   await phone.page.goto(url)
-  await phone.page.evaluate('navigator.serviceWorker.ready.then(() => null)')
+  await whenKept(phone.page)
   return {
     now: () => phone,
     restart: async () => {

@@ -27,6 +27,10 @@ export async function openPhone(
   return { name, page, context, complaints }
 }
 
+/** Resolves once the page's worker holds what it needs to open with no signal. */
+export const whenKept = (page: Page): Promise<null> =>
+  page.evaluate(() => navigator.serviceWorker.ready.then(() => null))
+
 export function noComplaints(phones: readonly Phone[]): void {
   expect(phones.flatMap(({ name, complaints }) => complaints.map(text => `${name}: ${text}`))).toEqual([])
 }
