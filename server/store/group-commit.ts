@@ -1,3 +1,5 @@
+import { resultCodeOf, troubleOf } from './trouble.ts'
+
 /** One transaction of what waits; more than this would hold up everything else for long. */
 const mostInCommit = 1_000
 
@@ -93,7 +95,4 @@ export function createGroupCommit<Item, Result>({
 }
 
 /** BUSY, LOCKED and the disk's faults hit every item alike: trying them one by one would only hold the loop up. */
-function isLasting(error: unknown): boolean {
-  const code = typeof error === 'object' && error !== null && 'errcode' in error ? Number(error.errcode) & 0xff : 0
-  return [5, 6, 8, 10, 13, 14].includes(code)
-}
+const isLasting = (error: unknown): boolean => [5, 6].includes(resultCodeOf(error)) || troubleOf(error) === 'disk'

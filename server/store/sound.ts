@@ -1,4 +1,5 @@
 import type { Database } from './driver.ts'
+import { resultCodeOf } from './trouble.ts'
 
 /** The first fault that SQLite finds in the file, or null. Reads the whole file once. */
 export function damageOf(database: Database): string | null {
@@ -7,10 +8,7 @@ export function damageOf(database: Database): string | null {
 }
 
 /** NOTADB and CORRUPT: the file is at fault, not the disk or another program. */
-export function isDamage(error: unknown): boolean {
-  const code = typeof error === 'object' && error !== null && 'errcode' in error ? Number(error.errcode) & 0xff : 0
-  return code === 11 || code === 26
-}
+export const isDamage = (error: unknown): boolean => [11, 26].includes(resultCodeOf(error))
 
 /** The first line of what went wrong, without its full stop. */
 export const lineOf = (error: unknown): string =>
