@@ -3,7 +3,7 @@ import { dirname, join, resolve } from 'node:path'
 import { err, ok, type Result } from '#core/values/result.ts'
 import { type BackupMark, countsOf, writeMark } from './backup-mark.ts'
 import { databaseFile, lastBackupFile } from './database-file.ts'
-import { loadDriver } from './driver.ts'
+import { withDatabase } from './driver.ts'
 import { flushFile } from './flush-file.ts'
 import { versionOf } from './migrations.ts'
 import { damageOf, isDamage, lineOf } from './sound.ts'
@@ -65,30 +65,22 @@ function fileOf(source: string, target: string | null, now: number): string {
   return isFolder ? join(path, name) : path
 }
 
-async function copyInto(from: string, to: string): Promise<void> {
-  const { DatabaseSync } = await loadDriver()
-  const database = new DatabaseSync(from, { readOnly: true })
-  try {
+const copyInto = (from: string, to: string): Promise<void> =>
+  withDatabase(from, { readOnly: true }, database => {
     database.exec('PRAGMA busy_timeout = 10000')
     database.prepare('VACUUM INTO ?').run(to)
-  } finally {
-    database.close()
-  }
-}
+  })
 
 async function finish(file: string, { at, source }: Pick<BackupMark, 'at' | 'source'>): Promise<BackupMark> {
-  const { DatabaseSync } = await loadDriver()
-  const database = new DatabaseSync(file)
-  try {
+  const marked = await withDatabase(file, { readOnly: false }, database => {
     const damage = damageOf(database)
     if (damage !== null) throw new DamagedSource(damage)
     const mark = { at, source, schema: versionOf(database), ...countsOf(database) }
     inTransaction(database, () => writeMark(database, mark))
     return mark
-  } finally {
-    database.close()
-    flushFile(file)
-  }
+  })
+  flushFile(file)
+  return marked
 }
 
 /** Under its own name only when it is whole, and never over another file. */

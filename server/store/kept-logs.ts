@@ -3,7 +3,7 @@ import { resolve } from 'node:path'
 import type { LogId } from '#core/values/ids.ts'
 import { err, ok, type Result } from '#core/values/result.ts'
 import { databaseFile } from './database-file.ts'
-import { loadDriver } from './driver.ts'
+import { withDatabase } from './driver.ts'
 import { lineOf } from './sound.ts'
 
 /** A log as whoever runs the server sees it. */
@@ -25,19 +25,17 @@ export async function readKeptLogs<T>(
   const path = databaseFile(resolve(folder))
   if (!existsSync(path))
     return err(`The data folder ${resolve(folder)} holds no database; set DATA_DIR to the server's.`)
-  const { DatabaseSync } = await loadDriver()
-  const database = new DatabaseSync(path, { readOnly: true })
   try {
-    const rows = database
-      .prepare('SELECT log, seq AS ops, ops.at AS lastAt FROM logs JOIN ops USING (log, seq) ORDER BY lastAt DESC')
-      .all() as unknown as KeptLog[]
-    const texts = database.prepare('SELECT text FROM ops WHERE log = ? ORDER BY seq')
-    return ok(
-      rows.map(row => read({ ...row }, () => (texts.all(row.log) as { text: string }[]).map(({ text }) => text))),
-    )
+    return await withDatabase(path, { readOnly: true }, database => {
+      const rows = database
+        .prepare('SELECT log, seq AS ops, ops.at AS lastAt FROM logs JOIN ops USING (log, seq) ORDER BY lastAt DESC')
+        .all() as unknown as KeptLog[]
+      const texts = database.prepare('SELECT text FROM ops WHERE log = ? ORDER BY seq')
+      return ok(
+        rows.map(row => read({ ...row }, () => (texts.all(row.log) as { text: string }[]).map(({ text }) => text))),
+      )
+    })
   } catch (error) {
     return err(`The database ${path} cannot be read: ${lineOf(error)}.`)
-  } finally {
-    database.close()
   }
 }

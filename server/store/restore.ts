@@ -1,12 +1,13 @@
 import { closeSync, constants, copyFileSync, existsSync, mkdirSync, openSync, readSync, renameSync } from 'node:fs'
 import { basename, dirname, join, resolve } from 'node:path'
+import type { LogId } from '#core/values/ids.ts'
 import { err, ok, type Result } from '#core/values/result.ts'
 import { StartFault } from '../start-fault.ts'
 import { discard } from './backup.ts'
 import { type BackupMark, countsOf, readMark, removeMark } from './backup-mark.ts'
 import { takeDataFolder } from './data-folder.ts'
 import { companions, databaseFile, restoredFile } from './database-file.ts'
-import { type Database, loadDriver } from './driver.ts'
+import { withDatabase } from './driver.ts'
 import { flushFile } from './flush-file.ts'
 import { migrate, schemaVersion } from './migrations.ts'
 import { damageOf, lineOf } from './sound.ts'
@@ -59,22 +60,21 @@ export async function restoreBackup(options: RestoreOptions): Promise<Result<Res
 /** What the file says of itself, if it is a sound backup that this version can read. */
 async function soundMark(file: string): Promise<Result<BackupMark, string>> {
   if (hasLogBeside(file)) return err(copiedLine(file))
-  const { DatabaseSync } = await loadDriver()
-  const database = new DatabaseSync(file, { readOnly: true })
   try {
-    const mark = readMark(database)
-    if (mark === null) return err(copiedLine(file))
-    if (mark.schema > schemaVersion) {
-      return err(`${file} was made by a newer version of Six Threes; restore it with that version.`)
-    }
-    const damage = damageOf(database)
-    const { logs, ops } = countsOf(database)
-    const isWhole = damage === null && logs === mark.logs && ops === mark.ops
-    return isWhole ? ok(mark) : err(damagedLine(file, damage ?? `${ops} of ${mark.ops} rows`))
+    return await withDatabase(file, { readOnly: true }, database => {
+      const mark = readMark(database)
+      if (mark === null) return err(copiedLine(file))
+      if (mark.schema > schemaVersion) {
+        return err(`${file} was made by a newer version of Six Threes; restore it with that version.`)
+      }
+      const damage = damageOf(database)
+      const { logs, ops } = countsOf(database)
+      const isWhole = damage === null && logs === mark.logs && ops === mark.ops
+      return isWhole ? ok(mark) : err(damagedLine(file, damage ?? `${ops} of ${mark.ops} rows`))
+    })
   } catch (error) {
+    if (error instanceof StartFault) throw error
     return err(damagedLine(file, lineOf(error)))
-  } finally {
-    database.close()
   }
 }
 
@@ -114,50 +114,40 @@ async function putInPlace(folder: string, file: string, options: RestoreOptions)
 }
 
 interface Tombstone {
-  readonly log: string
+  readonly log: LogId
   readonly at: number
 }
 
 /** Null when the old database cannot be read. */
 async function tombstonesIn(path: string): Promise<readonly Tombstone[] | null> {
   if (!existsSync(path)) return []
-  const { DatabaseSync } = await loadDriver()
-  let database: Database | null = null
   try {
-    database = new DatabaseSync(path, { readOnly: true })
-    return database.prepare('SELECT log, at FROM tombstones').all() as unknown as Tombstone[]
+    return await withDatabase(
+      path,
+      { readOnly: true },
+      database => database.prepare('SELECT log, at FROM tombstones').all() as unknown as Tombstone[],
+    )
   } catch {
     return null
-  } finally {
-    database?.close()
   }
 }
 
 /** The copy as it will be served: no mark, new eras, and deleted what was deleted since. */
-async function makeReady(
-  path: string,
-  tombstones: readonly Tombstone[],
-  { newEra, now }: RestoreOptions,
-): Promise<number> {
-  const { DatabaseSync } = await loadDriver()
-  const database = new DatabaseSync(path)
-  try {
+const makeReady = (path: string, tombstones: readonly Tombstone[], { newEra, now }: RestoreOptions): Promise<number> =>
+  withDatabase(path, { readOnly: false }, database => {
     migrate(database, now)
-    const logs = new Set((database.prepare('SELECT log FROM logs').all() as { log: string }[]).map(({ log }) => log))
+    const logs = new Set((database.prepare('SELECT log FROM logs').all() as { log: LogId }[]).map(({ log }) => log))
     inTransaction(database, () => {
       removeMark(database)
       const { bury } = createWrites(database, newEra)
-      for (const { log, at } of tombstones) bury(log as Parameters<typeof bury>[0], at)
+      for (const { log, at } of tombstones) bury(log, at)
       const setEra = database.prepare('UPDATE logs SET era = ? WHERE log = ?')
       for (const log of logs) setEra.run(newEra(), log)
     })
     const damage = damageOf(database)
     if (damage !== null) throw new Error(`the copy of the backup is damaged (${damage})`)
     return tombstones.filter(({ log }) => logs.has(log)).length
-  } finally {
-    database.close()
-  }
-}
+  })
 
 /** Into a folder of their own, under the names that belong together. */
 function setAside(folder: string, now: number): string | null {
