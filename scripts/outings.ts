@@ -4,7 +4,7 @@ import { emptyLog, foldOps } from '#core/log/fold.ts'
 import type { Op } from '#core/log/op.ts'
 import { outingOf } from '#core/outing/outing-of.ts'
 import type { LogId } from '#core/values/ids.ts'
-import { StartFault } from '#server/start-fault.ts'
+import { FolderHeld, StartFault } from '#server/start-fault.ts'
 import { readKeptLogs } from '#server/store/kept-logs.ts'
 import { openSqliteStore } from '#server/store/sqlite.ts'
 import { isKnownValue } from '#shared/facts.ts'
@@ -43,7 +43,8 @@ async function deleteOuting(log: LogId): Promise<void> {
     await store.close()
   } catch (error) {
     if (!(error instanceof StartFault)) throw error
-    fail(`outings: ${error.message} Nothing was deleted; stop the server, or let the desk delete it under Share.`, 1)
+    const instead = error instanceof FolderHeld ? '; stop the server, or let the desk delete it under Share.' : '.'
+    fail(`outings: ${error.message} Nothing was deleted${instead}`, 1)
   }
   console.log(`Deleted for good: ${log}. Phones keep what they hold; old backups hold it too.`)
 }

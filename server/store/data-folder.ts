@@ -1,6 +1,6 @@
 import { accessSync, constants, mkdirSync, readFileSync, statfsSync, writeFileSync } from 'node:fs'
 import { join, resolve } from 'node:path'
-import { StartFault } from '../start-fault.ts'
+import { FolderHeld, StartFault } from '../start-fault.ts'
 import { loadDriver } from './driver.ts'
 
 /** A folder that this process alone writes. */
@@ -28,7 +28,7 @@ export async function takeDataFolder(folder: string): Promise<DataFolder> {
     lock.exec('BEGIN EXCLUSIVE')
   } catch {
     lock.close()
-    throw new StartFault(`Another server${holderOf(path)} uses the data folder ${path}.`)
+    throw new FolderHeld(`Another server${holderOf(path)} uses the data folder ${path}.`)
   }
   writeFileSync(join(path, 'server.pid'), String(process.pid))
   return { path, warning: warningOf(path), release: () => lock.close() }

@@ -2,7 +2,7 @@ import { closeSync, constants, copyFileSync, existsSync, mkdirSync, openSync, re
 import { basename, dirname, join, resolve } from 'node:path'
 import type { LogId } from '#core/values/ids.ts'
 import { err, ok, type Result } from '#core/values/result.ts'
-import { StartFault } from '../start-fault.ts'
+import { FolderHeld, StartFault } from '../start-fault.ts'
 import { discard } from './backup.ts'
 import { type BackupMark, countsOf, readMark, removeMark } from './backup-mark.ts'
 import { takeDataFolder } from './data-folder.ts'
@@ -51,9 +51,9 @@ export async function restoreBackup(options: RestoreOptions): Promise<Result<Res
       folder.release()
     }
   } catch (error) {
-    if (!(error instanceof StartFault)) return err(`The backup could not be restored: ${lineOf(error)}.`)
-    const isHeld = error.message.startsWith('Another server')
-    return err(isHeld ? `${error.message} Stop it, then restore. Nothing was changed.` : error.message)
+    if (error instanceof FolderHeld) return err(`${error.message} Stop it, then restore. Nothing was changed.`)
+    if (error instanceof StartFault) return err(error.message)
+    return err(`The backup could not be restored: ${lineOf(error)}.`)
   }
 }
 
