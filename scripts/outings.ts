@@ -1,10 +1,10 @@
-import { randomBytes } from 'node:crypto'
 import { parseArgs } from 'node:util'
 import { emptyLog, foldOps } from '#core/log/fold.ts'
 import type { Op } from '#core/log/op.ts'
 import { outingOf } from '#core/outing/outing-of.ts'
 import type { LogId } from '#core/values/ids.ts'
 import { FolderHeld, StartFault } from '#server/start-fault.ts'
+import { newEra } from '#server/store/era.ts'
 import { readKeptLogs } from '#server/store/kept-logs.ts'
 import { openSqliteStore } from '#server/store/sqlite.ts'
 import { isKnownValue } from '#shared/facts.ts'
@@ -35,7 +35,6 @@ async function deleteOuting(log: LogId): Promise<void> {
   const known = await readKeptLogs(folder, kept => kept.log)
   if (!known.ok) fail(`outings: ${known.error}`, 1)
   if (!known.value.includes(log)) fail(`outings: no outing here has the id ${log}; npm run outings lists them.`, 1)
-  const newEra = () => randomBytes(12).toString('hex')
   const [warn, failed] = [(line: string) => console.error(line), (error: unknown) => console.error(String(error))]
   try {
     const store = await openSqliteStore({ folder, now: Date.now, newEra, warn, failed })

@@ -1,12 +1,11 @@
-import { randomBytes } from 'node:crypto'
 import { parseArgs } from 'node:util'
+import { newEra } from '#server/store/era.ts'
 import { restoreBackup } from '#server/store/restore.ts'
 import { dataFolderNamed, fail } from './keep/data-folder.ts'
 
 /** Puts a backup in the place of the database: npm run restore -- FILE [--bring-back-deleted]. The server is stopped. */
 const { file, bringsBackDeleted } = asked()
 const folder = dataFolderNamed('restore')
-const newEra = () => randomBytes(12).toString('hex')
 const restored = await restoreBackup({ folder, file, bringsBackDeleted, now: Date.now(), newEra })
 if (!restored.ok) fail(`restore: ${restored.error}`, 1)
 const { mark, keptAside, stillDeleted, knowsDeleted } = restored.value

@@ -1,4 +1,3 @@
-import { randomBytes } from 'node:crypto'
 import { createServer, type Server as HttpServer, type RequestListener } from 'node:http'
 import { createServer as createTlsServer } from 'node:https'
 import type { AddressInfo } from 'node:net'
@@ -17,6 +16,7 @@ import { createRoom } from './live/room.ts'
 import { connectSockets, createSockets, tellSockets } from './live/socket.ts'
 import { createWelcome, mayLetIn } from './live/welcome.ts'
 import { StartFault } from './start-fault.ts'
+import { newEra } from './store/era.ts'
 import { openSqliteStore } from './store/sqlite.ts'
 import { createKeepingWatch, type WatchSettings } from './watch/keeping-watch.ts'
 import type { Machine } from './watch/machine.ts'
@@ -61,7 +61,7 @@ export async function createApp(options: AppOptions): Promise<App> {
   const store = await openSqliteStore({
     folder: dataFolder,
     now: clock.now,
-    newEra: () => randomBytes(12).toString('hex'),
+    newEra,
     warn: line => logger.warn(line),
     failed,
     committed: watch.committed,
