@@ -2,7 +2,7 @@ import { existsSync, linkSync, mkdirSync, renameSync, rmSync, statSync, writeFil
 import { dirname, join, resolve } from 'node:path'
 import { err, ok, type Result } from '#core/values/result.ts'
 import { type BackupMark, countsOf, writeMark } from './backup-mark.ts'
-import { databaseFile, lastBackupFile } from './database-file.ts'
+import { databaseFile, lastBackupFile, timeInName } from './database-file.ts'
 import { withDatabase } from './driver.ts'
 import { flushFile } from './flush-file.ts'
 import { versionOf } from './migrations.ts'
@@ -58,7 +58,7 @@ export function discard(unfinished: string): void {
 }
 
 function fileOf(source: string, target: string | null, now: number): string {
-  const name = `six-threes-${new Date(now).toISOString().slice(0, 19).replaceAll(':', '')}Z.db`
+  const name = `six-threes-${timeInName(now)}.db`
   if (target === null) return join(source, 'backups', name)
   const path = resolve(target)
   const isFolder = /[\\/]$/.test(target) || (existsSync(path) && statSync(path).isDirectory())

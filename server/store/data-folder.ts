@@ -1,6 +1,7 @@
 import { accessSync, constants, mkdirSync, readFileSync, statfsSync, writeFileSync } from 'node:fs'
 import { join, resolve } from 'node:path'
 import { FolderHeld, StartFault } from '../start-fault.ts'
+import { lockFile } from './database-file.ts'
 import { loadDriver } from './driver.ts'
 
 /** A folder that this process alone writes. */
@@ -22,7 +23,7 @@ export async function takeDataFolder(folder: string): Promise<DataFolder> {
   const path = resolve(folder)
   makeWritable(path)
   const { DatabaseSync } = await loadDriver()
-  const lock = new DatabaseSync(join(path, 'lock.db'))
+  const lock = new DatabaseSync(lockFile(path))
   try {
     lock.exec('PRAGMA busy_timeout = 0')
     lock.exec('BEGIN EXCLUSIVE')

@@ -6,7 +6,7 @@ import { FolderHeld, StartFault } from '../start-fault.ts'
 import { discard } from './backup.ts'
 import { type BackupMark, countsOf, readMark, removeMark } from './backup-mark.ts'
 import { takeDataFolder } from './data-folder.ts'
-import { companions, databaseFile, restoredFile } from './database-file.ts'
+import { companions, databaseFile, restoredFile, timeInName } from './database-file.ts'
 import { withDatabase } from './driver.ts'
 import { flushFile } from './flush-file.ts'
 import { migrate, schemaVersion } from './migrations.ts'
@@ -153,7 +153,7 @@ const makeReady = (path: string, tombstones: readonly Tombstone[], { newEra, now
 function setAside(folder: string, now: number): string | null {
   const present = companions.map(companion => `${databaseFile(folder)}${companion}`).filter(path => existsSync(path))
   if (present.length === 0) return null
-  const stem = join(folder, `before-restore-${new Date(now).toISOString().slice(0, 19).replaceAll(':', '')}Z`)
+  const stem = join(folder, `before-restore-${timeInName(now)}`)
   let aside = stem
   for (let more = 2; existsSync(aside); more++) aside = `${stem}-${more}`
   mkdirSync(aside)

@@ -1,7 +1,6 @@
 import { readFileSync, statfsSync, statSync } from 'node:fs'
-import { join } from 'node:path'
 import { monitorEventLoopDelay } from 'node:perf_hooks'
-import { databaseFile, lastBackupFile } from '../store/database-file.ts'
+import { databaseFile, lastBackupFile, lockFile } from '../store/database-file.ts'
 
 export interface LoopDelay {
   /** Milliseconds that work waited for the event loop since this was last read. */
@@ -49,7 +48,7 @@ export function machineOf(folder: string): Machine {
       return read
     },
     lastBackupAt: () => readLastBackup(lastBackupFile(folder)),
-    firstUsedAt: () => statSync(join(folder, 'lock.db'), { throwIfNoEntry: false })?.birthtimeMs || Date.now(),
+    firstUsedAt: () => statSync(lockFile(folder), { throwIfNoEntry: false })?.birthtimeMs || Date.now(),
     stop: () => void loop.disable(),
   }
 }
