@@ -107,8 +107,12 @@ async function typePlayer(
   await page.getByRole('textbox', { name: figure }).fill(String(player.courseHandicap))
 }
 
-/** The text of the invite link on the page for sharing. */
+/**
+ * The text of the invite link on the page for sharing, once the outing is on the server: who comes earlier is told to try
+ * again and is asked for no name.
+ */
 export async function readInviteLink(page: Page): Promise<string> {
+  await whenOnServer(page)
   await openTab(page, 'Share')
   return page.getByRole('textbox', { name: 'Invite link' }).inputValue()
 }
