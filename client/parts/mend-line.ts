@@ -6,9 +6,9 @@ import type { TeeId } from '#core/values/ids.ts'
 import { formatOrdinal } from '../words/figures.ts'
 import { isWordKey, say } from '../words/say-any.ts'
 
-const mended: ReadonlySet<FactKind> = new Set(['hole', 'tee', 'player', 'handicap', 'playerTee'])
+const mended: ReadonlySet<FactKind> = new Set(['title', 'hole', 'tee', 'player', 'handicap', 'playerTee'])
 
-/** What was put right in course, names or handicaps, as one line; null for an act of another kind. */
+/** What was put right in title, course, names or handicaps, as one line; null for an act of another kind. */
 export function mendLine({ value }: Fact, parts: KeyParts, who: string, outing: Outing | null): string | null {
   if (!mended.has(parts.kind)) return null
   const key = `history-${value === withdrawn ? 'no-' : ''}${parts.kind}`
@@ -20,6 +20,8 @@ export function mendLine({ value }: Fact, parts: KeyParts, who: string, outing: 
 function fillOf({ kind, hole }: KeyParts, value: unknown, outing: Outing | null): Readonly<Record<string, string>> {
   if (value === withdrawn) return {}
   switch (kind) {
+    case 'title':
+      return { title: value as FactValues['title'] }
     case 'hole': {
       const { par, index } = value as FactValues['hole']
       return { hole: formatOrdinal(hole ?? 0), par: String(par), index: String(index) }

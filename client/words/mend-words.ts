@@ -15,6 +15,8 @@ export const mendWords = {
   'mend-player-save': own('Correct {player}'),
   'mend-tees-title': own('Tees: ratings and lengths'),
   'mend-tees-save': own('Correct the tees'),
+  'history-title': own('{who} named the outing {title}'),
+  'history-no-title': own('{who} took the name of the outing away'),
   'history-hole': own('{who} corrected the {hole}: par {par}, stroke index {index}'),
   'history-tee': own('{who} corrected the tee {name}'),
   'history-no-tee': own('{who} took a tee away'),

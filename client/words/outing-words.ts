@@ -35,7 +35,7 @@ export const outingWords = {
   'late-title': own('Late scores'),
   'late-line': own('{player}, hole {hole}: {score} by {who} at {time}; closed with {closed}'),
   'late-accept': own('Accept {player} hole {hole}: {score}'),
-  'history-title': own('History'),
+  'history-heading': own('History'),
   'history-empty': own('Nothing has happened yet.'),
   'history-score': own('{who} put in {score} for {player}’s {hole}'),
   'history-changed': own('{who} changed {player}’s {hole} from {from} to {score}'),

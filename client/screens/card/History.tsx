@@ -42,8 +42,8 @@ export function History() {
   }, [history, outing])
   const ownLast = lines.find(({ device, isFirst }) => device === own && !isFirst)?.id ?? null
   return (
-    <section className="section" aria-label={say('history-title')}>
-      <h2>{say('history-title')}</h2>
+    <section className="section" aria-label={say('history-heading')}>
+      <h2>{say('history-heading')}</h2>
       {lines.length === 0 && <p className="quiet">{say('history-empty')}</p>}
       <ol className="lines">
         {(isAll ? lines : lines.slice(0, shownAtFirst)).map(line => (

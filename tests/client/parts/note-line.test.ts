@@ -1,11 +1,13 @@
 import { describe, expect, test } from 'vitest'
 import { lineOfOp } from '#client/parts/history-line.ts'
 import { isConcession } from '#client/parts/note-line.ts'
+import { catalogue, isWordKey } from '#client/words/say-any.ts'
 import type { Op } from '#core/log/op.ts'
 import type { NewFact } from '#core/outing/acts.ts'
 import { driveFacts, likelyScoreFacts, markerFacts, teeShotFacts } from '#core/outing/acts-ball.ts'
 import { certifyFacts, rulingFacts } from '#core/outing/acts-card.ts'
 import { agreeHoleFacts, concedeHoleFacts, concedeMatchFacts } from '#core/outing/acts-match.ts'
+import { factKinds } from '#core/outing/keys.ts'
 import { resultsOf } from '#core/outing/results-of.ts'
 import type { GameId, PlayerId, RulingId } from '#core/values/ids.ts'
 import { makeOp } from '#tests/kit/histories.ts'
@@ -61,8 +63,15 @@ describe('an act beside the scores', () => {
     ['a phone changed Four-ball match', [{ key: 'game/match/allowance', value: 90 }]],
     ['a phone added Skins', [{ key: 'game/skins/format', value: 'skins' }]],
     ['a phone took Four-ball match away', [{ key: 'game/match/format', value: null }]],
+    ['a phone named the outing Autumn Day', [{ key: 'title', value: 'Autumn Day' }]],
+    ['a phone took the name of the outing away', [{ key: 'title', value: null }]],
   ])('is told in one line: %s', (line, facts) => {
     expect(lineOfOp(opOf(facts), outing, null)).toBe(line)
+  })
+
+  test('is told in no words but those of an act, whatever kind its fact is of', () => {
+    const keys = factKinds.flatMap(kind => [`history-${kind}`, `history-no-${kind}`]).filter(isWordKey)
+    expect(keys.filter(key => !catalogue[key].text.startsWith('{who}'))).toEqual([])
   })
 
   test('is final where it is a concession, and is none once it is withdrawn', () => {
