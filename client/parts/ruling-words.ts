@@ -25,7 +25,7 @@ export function rulingWords(outing: Outing | null, ruling: Ruling): string {
 }
 
 const whereWords = (at: HoleAndLap | null): string =>
-  at === null ? say('ruled-round') : say('ruled-hole', { hole: at[0] })
+  at === null ? say('ruling-round') : say('card-hole', { hole: at[0] })
 
 /** The games it is for, the rule and the reason, as far as they are given. */
 export function rulingGrounds(outing: Outing, { games, rule, reason }: Ruling): string {

@@ -3,7 +3,6 @@ import { own, rulesOfGolf, standard, trade, type Words } from './word.ts'
 /** How a result came about: the working behind a board. */
 export const boardWords = {
   'board-over': own('holes {from} to {to}'),
-  'board-hole-by-hole': own('Hole by hole'),
   'board-ties': own('How ties were split'),
   'tie-before': own('{first} before {second} by {step}: {one} to {other}'),
   'tie-still': own('{first} and {second} are still tied'),
@@ -68,7 +67,6 @@ export const boardWords = {
   'share-waiting': own('{hole}: won, its worth waits for a hole before it'),
   'part-pressed': own('pressed by {side}'),
   'board-notes': own('What else counted'),
-  'part-holes': own('holes {holes}'),
   'part-points': own('Points: {points}'),
   'line-hole': own('{side}, hole {hole}: {why}'),
 } as const satisfies Words

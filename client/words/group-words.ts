@@ -17,7 +17,6 @@ export const groupWords = {
   'groups-to-thrown': own('thrown with everybody'),
   'groups-to-new': own('a new group of their own'),
   'groups-to-group': own('with {group}'),
-  'groups-start': trade('Start hole'),
   'groups-for-all': own('They also play'),
   'groups-throw': own('Throw balls for groups'),
   'groups-throw-sure': own('Yes, throw'),

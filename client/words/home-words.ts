@@ -14,7 +14,6 @@ export const homeWords = {
   'home-file-hint': own('An outing file, plain or whole.'),
   'home-file-bad': own('This file cannot be opened:'),
   'home-untitled': own('Untitled outing'),
-  'home-n-to-send': own('{n} to send'),
   'home-plain-http': own(
     'This address is plain http. Once open, this page works with no signal, but it cannot start again without the server, be installed or copy a link with one tap. An https address can.',
   ),

@@ -20,7 +20,6 @@ export const outingWords = {
   'gap-rating missing': own('no rating of the tee for {ball}'),
   'gap-everybody': own('a player'),
   'card-title': own('Card'),
-  'card-check': own('Hole by hole'),
   'card-out': trade('Total'),
   'card-box': own('{player} hole {hole}: {score}, correct it'),
   'card-hole': own('hole {hole}'),

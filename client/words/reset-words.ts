@@ -25,7 +25,6 @@ export const resetWords = {
   'reset-strokes': own('Strokes, {words}'),
   'three-closed': own('{three} closed.'),
   'fresh-three': own('Fresh three'),
-  'reset-level': own('level'),
   'reset-sum': own('Sum'),
   'to-hole': own('To hole {hole}'),
   'aims-title': own('Your six targets'),

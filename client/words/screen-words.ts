@@ -11,6 +11,8 @@ export const screenWords = {
   close: own('Close'),
   'not-now': own('Not now'),
   'none-yet': own('–'),
+  'hole-by-hole': own('Hole by hole'),
+  reason: own('Reason'),
   'hole-n': trade('Hole {hole}'),
   par: trade('Par'),
   index: trade('Index'),

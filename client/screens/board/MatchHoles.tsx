@@ -10,7 +10,7 @@ export function MatchHoles({ outing, line }: { readonly outing: Outing; readonly
   if (holes.length + voids.length === 0) return null
   return (
     <details>
-      <summary>{say('board-hole-by-hole')}</summary>
+      <summary>{say('hole-by-hole')}</summary>
       <ul className="lines">
         {holes.map(({ key, what, why }) => (
           <li key={key} className="spread">

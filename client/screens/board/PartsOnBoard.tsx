@@ -3,8 +3,9 @@ import type { Game, Outing } from '#core/outing/outing.ts'
 import type { BallId } from '#core/values/ids.ts'
 import { partTitle } from '../../parts/part-title.ts'
 import { sideName } from '../../parts/side-name.ts'
-import { formatHoles, formatList, formatShare } from '../../words/figures.ts'
+import { formatList, formatShare } from '../../words/figures.ts'
 import { say } from '../../words/say-any.ts'
+import { holesWords } from '../card/card-view.ts'
 import { tallyWords } from '../hole/stands.ts'
 import { MatchOnBoard } from './MatchOnBoard.tsx'
 import { ShareLines } from './SharesOnBoard.tsx'
@@ -25,7 +26,7 @@ export function PartsOnBoard({ outing, game, result }: Props) {
       {result.parts.map(part => (
         <section key={`${part.name} ${part.number}`} className="board-part" aria-label={partTitle(part)}>
           <h3>
-            {partTitle(part)} <small>{say('part-holes', { holes: formatHoles(part.holes.map(holeOf)) })}</small>
+            {partTitle(part)} <small>{holesWords(part.holes.map(holeOf))}</small>
           </h3>
           {part.match && <MatchOnBoard outing={outing} matches={[part.match]} />}
           {part.by && <p className="quiet">{say('part-pressed', { side: sideName(outing, sideOf(game, part.by)) })}</p>}

@@ -26,7 +26,7 @@ export function SharesOnBoard({ outing, game, result }: Props) {
       {result.unclaimed > 0 && <p>{say('skins-unclaimed', { n: result.unclaimed })}</p>}
       {result.sharedOut > 0 && <p>{say('skins-shared-out', { n: result.sharedOut })}</p>}
       {two.length > 0 && <p>{say('board-two-scores', { hole: formatList(two) })}</p>}
-      <Details title={say('board-hole-by-hole')} lines={shareWords(outing, sides, result)} />
+      <Details title={say('hole-by-hole')} lines={shareWords(outing, sides, result)} />
     </>
   )
 }

@@ -28,7 +28,7 @@ export function CardTable({ log, outing, results, group }: Props) {
   }))
   return (
     <table className="figures card-table">
-      <caption className="hidden">{say('card-check')}</caption>
+      <caption className="hidden">{say('hole-by-hole')}</caption>
       <thead>
         <tr>
           <th scope="col" className="card-name">

@@ -40,7 +40,7 @@ export function AddPlayers({ outing }: { readonly outing: Outing }) {
       <Select label={say('groups-to')} value={target} options={targets} onValue={value => setChosen(value as Target)} />
       {(target === 'thrown' || target === 'new') && (
         <Select
-          label={say('groups-start')}
+          label={say('start-hole')}
           value={String(startHole)}
           options={[...outing.holes.keys()].map(hole => ({ value: String(hole), text: String(hole) }))}
           onValue={value => setStartHole(Number(value))}

@@ -133,7 +133,7 @@ function LevelRow({ outing, levels, ball, three, holes }: RowProps) {
   return (
     <tr>
       <th scope="row">
-        {outing.balls.get(ball)?.name ?? ball} <span className="quiet">{say('reset-level')}</span>
+        {outing.balls.get(ball)?.name ?? ball} <span className="quiet">{say('level')}</span>
       </th>
       {holes.map(key => (
         <td key={key}>{own?.get(key)}</td>

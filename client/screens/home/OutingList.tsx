@@ -35,7 +35,7 @@ function OutingLine({ outing }: { readonly outing: OutingSummary }) {
   const rest = [
     courseName === name ? null : courseName,
     day === null ? null : formatDay(day),
-    waiting > 0 ? say('home-n-to-send', { n: waiting }) : null,
+    waiting > 0 ? say('foot-to-send', { n: waiting }) : null,
   ]
   return (
     <li>

@@ -32,7 +32,7 @@ export function AskTheRules({ outing, onTake }: Props) {
         label={say('seen-what')}
         value={situation ?? ''}
         options={[
-          { value: '', text: say('seen-none') },
+          { value: '', text: say('choose') },
           ...situations.map(each => ({ value: each as string, text: say(`seen-${each}`) })),
         ]}
         onValue={value => setSituation(situations.find(each => each === value) ?? null)}

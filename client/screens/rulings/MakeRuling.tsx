@@ -52,7 +52,7 @@ export function MakeRuling({ outing, draft, onDraft }: Props) {
         label={say('ruling-ball')}
         value={draft.ball}
         options={[
-          { value: '', text: say(kind === 'no-penalty' ? 'ruling-nobody' : 'seen-none') },
+          { value: '', text: say(kind === 'no-penalty' ? 'ruling-nobody' : 'choose') },
           ...[...outing.balls.values()].map(({ id, name }) => ({ value: id as string, text: name })),
         ]}
         onValue={ball => change({ ball })}
@@ -99,7 +99,7 @@ export function MakeRuling({ outing, draft, onDraft }: Props) {
       )}
       <RulingGames outing={outing} games={draft.games} onGames={games => change({ games })} fault={faultAt('games')} />
       <Field label={say('ruling-rule')} value={draft.rule} maxLength={80} onValue={rule => change({ rule })} />
-      <Field label={say('ruling-reason')} value={draft.reason} maxLength={200} onValue={reason => change({ reason })} />
+      <Field label={say('reason')} value={draft.reason} maxLength={200} onValue={reason => change({ reason })} />
       <button type="button" className="button loud" disabled={isWorking} onClick={make}>
         {say('ruling-do')}
       </button>

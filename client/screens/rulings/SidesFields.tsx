@@ -15,7 +15,7 @@ export function SidesFields({ outing, situation, seen, known, onSeen }: FieldsPr
       label={label}
       value={seen.ball}
       options={[
-        { value: '', text: say('seen-none') },
+        { value: '', text: say('choose') },
         ...[...outing.balls.values()].map(({ id, name }) => ({ value: id as string, text: name })),
       ]}
       onValue={each => change({ ball: each, inPlay: '' })}
@@ -52,7 +52,7 @@ export function SidesFields({ outing, situation, seen, known, onSeen }: FieldsPr
       <Select
         label={say('seen-late-hole')}
         value={seen.inPlay}
-        options={[{ value: '', text: say('seen-none') }, ...known.holes]}
+        options={[{ value: '', text: say('choose') }, ...known.holes]}
         onValue={inPlay => change({ inPlay })}
       />
       <Tick

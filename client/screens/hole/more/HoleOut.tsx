@@ -29,7 +29,7 @@ export function HoleOut({ outing, at }: MoreProps) {
         ]}
         onValue={each => setCounts(holeOutMethods.find(method => method === each) ?? null)}
       />
-      {counts && <Field label={say('hole-out-reason')} value={reason} maxLength={200} onValue={setReason} />}
+      {counts && <Field label={say('reason')} value={reason} maxLength={200} onValue={setReason} />}
       <button
         type="button"
         className="button"
