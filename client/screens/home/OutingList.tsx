@@ -1,7 +1,7 @@
 import { useEffect, useState } from 'react'
 import { Link } from 'wouter'
+import { besideName, outingName } from '../../parts/outing-name.ts'
 import { listOutings, type OutingSummary } from '../../state/actions.ts'
-import { formatDay, formatDots } from '../../words/figures.ts'
 import { say } from '../../words/say-any.ts'
 import { tabPath } from '../paths.ts'
 
@@ -30,17 +30,12 @@ export function OutingList() {
 }
 
 function OutingLine({ outing }: { readonly outing: OutingSummary }) {
-  const { title, courseName, day, waiting } = outing
-  const name = title ?? courseName ?? say('home-untitled')
-  const rest = [
-    courseName === name ? null : courseName,
-    day === null ? null : formatDay(day),
-    waiting > 0 ? say('foot-to-send', { n: waiting }) : null,
-  ]
+  const { log, waiting } = outing
+  const rest = besideName(outing, waiting > 0 ? say('foot-to-send', { n: waiting }) : null)
   return (
     <li>
-      <Link className="plain-link spread" href={tabPath(outing.log, 'hole')}>
-        <b>{name}</b> <span className="quiet">{formatDots(rest)}</span>
+      <Link className="plain-link spread" href={tabPath(log, 'hole')}>
+        <b>{outingName(outing)}</b> <span className="quiet">{rest}</span>
       </Link>
     </li>
   )

@@ -3,9 +3,9 @@ import { useLocation } from 'wouter'
 import type { LogId } from '#core/values/ids.ts'
 import type { Result } from '#core/values/result.ts'
 import { fire } from '../../parts/fire.ts'
+import { besideName, outingName } from '../../parts/outing-name.ts'
 import type { JoinFault } from '../../state/invite-meeting.ts'
 import { type InviteSight, lookAtInvite } from '../../state/joining.ts'
-import { formatDay, formatDots } from '../../words/figures.ts'
 import { say, sayCode } from '../../words/say-any.ts'
 import { tabPath } from '../paths.ts'
 import { JoinForm } from './JoinForm.tsx'
@@ -38,13 +38,12 @@ export function InviteAhead({ link, onJoined }: Props) {
   )
 }
 
-function Ahead({ sight: { title, courseName, day } }: { readonly sight: InviteSight }) {
-  const name = title ?? courseName ?? say('home-untitled')
-  const rest = [courseName === name ? null : courseName, day === null ? null : formatDay(day)].filter(Boolean)
+function Ahead({ sight }: { readonly sight: InviteSight }) {
+  const rest = besideName(sight)
   return (
     <div>
-      <h2>{name}</h2>
-      {rest.length > 0 && <p className="quiet">{formatDots(rest)}</p>}
+      <h2>{outingName(sight)}</h2>
+      {rest !== '' && <p className="quiet">{rest}</p>}
     </div>
   )
 }

@@ -1,5 +1,6 @@
 import { useLocation } from 'wouter'
 import type { BallId, LogId } from '#core/values/ids.ts'
+import { outingName } from '../../parts/outing-name.ts'
 import { useOuting } from '../../state/use-outing.ts'
 import { say } from '../../words/say-any.ts'
 import { rememberWhose } from '../hole/whose-scores.ts'
@@ -15,7 +16,7 @@ export function WhoAreYou({ log }: { readonly log: LogId }) {
   }
   return (
     <section className="section" aria-label={say('join-you-are')}>
-      <h2>{outing?.title ?? outing?.courseName ?? say('home-untitled')}</h2>
+      {outing && <h2>{outingName(outing)}</h2>}
       <p>{say('join-you-are')}</p>
       {[...(outing?.balls.values() ?? [])].map(({ id, name }) => (
         <button key={id} type="button" className="button" onClick={() => enter(id)}>
