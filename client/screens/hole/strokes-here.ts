@@ -23,9 +23,7 @@ export function strokesHere(
   ball: BallId,
   key: HoleKey,
 ): readonly StrokesHere[] {
-  const games = [...prepared.values()]
-  const isOneMatch = games.filter(game => game.kind === 'sound' && isMatch(game.sound.contest)).length < 2
-  const found = toldApart(games.flatMap(game => strokesIn(outing, game, ball, key, isOneMatch)))
+  const found = strokesOf(outing, prepared, ball, key)
   const wordsOf = new Map<number, readonly string[]>()
   for (const { words, strokes } of found) wordsOf.set(strokes, [...new Set([...(wordsOf.get(strokes) ?? []), words])])
   const [only, ...others] = wordsOf
@@ -50,11 +48,9 @@ export function strokesOver(
   ball: BallId,
   keys: readonly HoleKey[],
 ): readonly StrokesOverHoles[] {
-  const games = [...prepared.values()]
-  const isOneMatch = games.filter(game => game.kind === 'sound' && isMatch(game.sound.contest)).length < 2
   const lines = new Map<string, number[]>()
   for (const [place, key] of keys.entries()) {
-    for (const { words, strokes } of toldApart(games.flatMap(game => strokesIn(outing, game, ball, key, isOneMatch)))) {
+    for (const { words, strokes } of strokesOf(outing, prepared, ball, key)) {
       const line = lines.get(words) ?? keys.map(() => 0)
       line[place] = strokes
       lines.set(words, line)
@@ -73,6 +69,12 @@ export function strokesOver(
 
 interface Found extends StrokesHere {
   readonly title: string
+}
+
+function strokesOf(outing: Outing, prepared: PreparedGames, ball: BallId, key: HoleKey): readonly Found[] {
+  const games = [...prepared.values()]
+  const isOneMatch = games.filter(game => game.kind === 'sound' && isMatch(game.sound.contest)).length < 2
+  return toldApart(games.flatMap(game => strokesIn(outing, game, ball, key, isOneMatch)))
 }
 
 /** Two games with one short word and different strokes go by their whole names. */
