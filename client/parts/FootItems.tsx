@@ -13,7 +13,7 @@ export function FootItems() {
   return (
     <div className="foot-items">
       <AtTheDoor />
-      {stranger && <StrangerItem />}
+      {stranger && <StrangerItem why={stranger} />}
       {putOff.map(({ reason, count }) => (
         <p key={reason} className="foot-item">
           {say('foot-waiting', { n: count, reason: sayCode('later-', reason, 'later-busy') })}
@@ -25,11 +25,10 @@ export function FootItems() {
   )
 }
 
-function StrangerItem() {
-  const stranger = useOuting(({ foot }) => foot.stranger)
+function StrangerItem({ why }: { readonly why: string }) {
   return (
     <p className="foot-item">
-      <span>{sayCode('stranger-', stranger ?? '', 'stranger-title')}</span>
+      <span>{sayCode('stranger-', why, 'stranger-title')}</span>
       <button type="button" className="button" onClick={retryNow}>
         {say('foot-retry')}
       </button>
