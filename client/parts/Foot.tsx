@@ -1,4 +1,5 @@
 import { isCardLog } from '../state/card-taken.ts'
+import { isDeletedOnServer } from '../state/outing-store.ts'
 import { useOuting } from '../state/use-outing.ts'
 import { say } from '../words/say.ts'
 import { lazyPart } from './later.tsx'
@@ -34,7 +35,7 @@ function ServerWords() {
   // An outing opened from a file may hold acts that no server is known to have and that this phone does not send.
   const unknown = useOuting(({ history }) => history.filter(({ seq }) => seq === null).length)
   const link = useOuting(({ foot }) => foot.link)
-  const isDeleted = useOuting(({ foot }) => foot.stranger === 'deleted')
+  const isDeleted = useOuting(isDeletedOnServer)
   if (isDeleted) return <span className="foot-word open">{say('foot-deleted')}</span>
   return (
     <>

@@ -3,7 +3,7 @@ import { browserClock } from '../device/browser-clock.ts'
 import { remember } from '../device/remembered.ts'
 import { deletedAnswer } from '../sync/answers.ts'
 import { closeLog, currentEngine, engineOf, logStore } from './open-outing.ts'
-import { outingStore } from './outing-store.ts'
+import { isDeletedOnServer, outingStore } from './outing-store.ts'
 
 const toldLimitMs = 5_000
 
@@ -36,7 +36,7 @@ const isToldDeleted = (): Promise<boolean> =>
       resolve(isTold)
     }
     const callOff = browserClock.after(toldLimitMs, () => decide(false))
-    const unwatch = outingStore.subscribe(({ foot }) => foot.stranger === 'deleted' && decide(true))
+    const unwatch = outingStore.subscribe(store => isDeletedOnServer(store) && decide(true))
   })
 
 /** Takes an outing off this phone, with what this phone remembered about it. False when its storage does not answer. */

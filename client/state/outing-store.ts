@@ -18,6 +18,9 @@ export interface Me {
   readonly label: string
 }
 
+/** True on a phone that puts scores in: not on one that watches, nor on one that nobody let in. */
+export const mayScore = (me: Me | null): boolean => me?.role === 'desk' || me?.role === 'scorer'
+
 /** The one open outing, as the screens read it. */
 export interface OutingStore {
   readonly log: LogId | null
@@ -30,6 +33,9 @@ export interface OutingStore {
   readonly me: Me | null
   readonly foot: Foot
 }
+
+/** True once the server has said that the outing was deleted there. */
+export const isDeletedOnServer = ({ foot }: Pick<OutingStore, 'foot'>): boolean => foot.stranger === 'deleted'
 
 export const closedOuting: OutingStore = {
   log: null,

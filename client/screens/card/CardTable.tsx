@@ -5,6 +5,7 @@ import type { Group, Outing } from '#core/outing/outing.ts'
 import type { Results } from '#core/outing/results.ts'
 import type { BallId, LogId } from '#core/values/ids.ts'
 import { threeWords } from '../../parts/strip-view.ts'
+import { mayScore } from '../../state/outing-store.ts'
 import { useOuting } from '../../state/use-outing.ts'
 import { formatOver } from '../../words/figures.ts'
 import { say } from '../../words/say-any.ts'
@@ -65,7 +66,7 @@ interface HoleProps extends Omit<Props, 'results'> {
 
 /** One hole; a tap on a box opens its keys below. */
 function HoleRow({ log, outing, group, at }: HoleProps) {
-  const canScore = useOuting(({ me }) => me?.role === 'desk' || me?.role === 'scorer')
+  const canScore = useOuting(({ me }) => mayScore(me))
   const [opened, setOpened] = useState<BallId | null>(null)
   return (
     <>

@@ -2,6 +2,7 @@ import { useState } from 'react'
 import type { Group, Outing } from '#core/outing/outing.ts'
 import type { BallId, LogId } from '#core/values/ids.ts'
 import { Choice } from '../../parts/Choice.tsx'
+import { mayScore } from '../../state/outing-store.ts'
 import { useOuting } from '../../state/use-outing.ts'
 import { say } from '../../words/say-any.ts'
 import { useWhose } from '../hole/whose-scores.ts'
@@ -21,7 +22,7 @@ export function Certify({ log, outing, group }: Props) {
   // A phone that goes round for everybody's tap stays its owner's.
   const [passedTo, setPassedTo] = useState<BallId | 'nobody' | null>(null)
   const holder = passedTo === 'nobody' ? null : (passedTo ?? whose.ball)
-  const canWrite = me?.role === 'desk' || me?.role === 'scorer'
+  const canWrite = mayScore(me)
   const hold = (ball: BallId | null): void => {
     setPassedTo(ball ?? 'nobody')
     if (whose.ball === null && ball !== null) setWhose({ ...whose, ball })

@@ -1,6 +1,7 @@
 import { useLocation } from 'wouter'
 import { Strip } from '../../parts/Strip.tsx'
 import { stripOf, stripWords } from '../../parts/strip-view.ts'
+import { mayScore } from '../../state/outing-store.ts'
 import { useOuting } from '../../state/use-outing.ts'
 import { useResults } from '../../state/use-results.ts'
 import { say } from '../../words/say-any.ts'
@@ -30,7 +31,7 @@ export function FinishScreen() {
   const level = first && results.cards.get(first)
   const last = level?.threes.at(-1)
   const isClosed = last !== undefined && group.balls.every(ball => threeOf(results, ball, last.number)?.isClosed)
-  const canScore = me?.role === 'desk' || me?.role === 'scorer'
+  const canScore = mayScore(me)
   const tied = canScore ? tieAtEnd(outing, results, group) : null
   const isOpen = openLines(outing, group).length > 0
   const onward = (

@@ -10,6 +10,7 @@ import { ScreenOn } from '../../parts/ScreenOn.tsx'
 import { Strip } from '../../parts/Strip.tsx'
 import { stripOf, stripWords } from '../../parts/strip-view.ts'
 import { isCardLog } from '../../state/card-taken.ts'
+import { mayScore } from '../../state/outing-store.ts'
 import { usePlan } from '../../state/plan-store.ts'
 import { useOuting } from '../../state/use-outing.ts'
 import { say } from '../../words/say.ts'
@@ -57,7 +58,7 @@ export function HolePage({ log, outing, levels, group, at }: Props) {
   const [whose, setWhose] = useWhose(log, outing, me)
   const scored = ballsScored(group, whose)
   const shown = whose.ball ?? group.balls[0]
-  const canScore = me?.role === 'desk' || me?.role === 'scorer'
+  const canScore = mayScore(me)
   const standings = useFetched(standingsOnHole)?.(outing, levels, group, scored, at) ?? null
   const inTurn = ballsInTurn(outing).filter(({ id }) => group.balls.includes(id))
   const { guard, put, answer } = useScoreGuard(

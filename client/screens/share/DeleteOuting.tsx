@@ -3,6 +3,7 @@ import type { Outing } from '#core/outing/outing.ts'
 import { SecondTap } from '../../parts/SecondTap.tsx'
 import { useWork } from '../../parts/use-work.ts'
 import { type DeleteFault, deleteOuting } from '../../state/deleting.ts'
+import { isDeletedOnServer } from '../../state/outing-store.ts'
 import { useOuting } from '../../state/use-outing.ts'
 import { say } from '../../words/say-any.ts'
 import { headWords } from '../finish/result-text.ts'
@@ -11,7 +12,7 @@ import { useIsOut } from './TakenOut.tsx'
 /** The desk deletes the outing from the server; the question names it. */
 export function DeleteOuting({ outing }: { readonly outing: Outing }) {
   const isDesk = useOuting(store => store.me?.role === 'desk')
-  const isDeleted = useOuting(store => store.foot.stranger === 'deleted')
+  const isDeleted = useOuting(isDeletedOnServer)
   const isOut = useIsOut()
   const [came, setCame] = useState<DeleteFault | 'done' | null>(null)
   const { isWorking, work } = useWork()

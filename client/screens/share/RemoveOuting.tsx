@@ -6,6 +6,7 @@ import { SecondTap } from '../../parts/SecondTap.tsx'
 import { useWork } from '../../parts/use-work.ts'
 import { isCardLog } from '../../state/card-taken.ts'
 import { removeFromPhone } from '../../state/deleting.ts'
+import { isDeletedOnServer } from '../../state/outing-store.ts'
 import { useOuting } from '../../state/use-outing.ts'
 import { say } from '../../words/say-any.ts'
 import { headWords } from '../finish/result-text.ts'
@@ -19,7 +20,7 @@ interface Props {
 /** Takes the outing off this phone alone; says what would be lost with it. */
 export function RemoveOuting({ log, outing }: Props) {
   const alone = useOuting(({ history }) => history.filter(({ seq }) => seq === null).length)
-  const isDeleted = useOuting(({ foot }) => foot.stranger === 'deleted')
+  const isDeleted = useOuting(isDeletedOnServer)
   const [hasFailed, setFailed] = useState(false)
   const [, goTo] = useLocation()
   const { isWorking, work } = useWork()

@@ -4,6 +4,7 @@ import type { GroupId } from '#core/values/ids.ts'
 import { Choice } from '../../parts/Choice.tsx'
 import { LookButton } from '../../parts/LookButton.tsx'
 import { isCardLog } from '../../state/card-taken.ts'
+import { isDeletedOnServer } from '../../state/outing-store.ts'
 import { groupsPlaying } from '../../state/own-group.ts'
 import { useOuting } from '../../state/use-outing.ts'
 import { say } from '../../words/say-any.ts'
@@ -35,7 +36,7 @@ export function ShareScreen() {
   const own = useOuting(store => store.me?.group ?? null)
   const isOut = useIsOut()
   const [chosen, setChosen] = useState('')
-  const isDeleted = useOuting(store => store.foot.stranger === 'deleted')
+  const isDeleted = useOuting(isDeletedOnServer)
   if (!outing || !log) return null
   const offers = isDeleted ? [] : offersOf(outing, role, own)
   const offer = offers.find(({ id }) => id === chosen) ?? offers[0]
