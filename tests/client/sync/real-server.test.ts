@@ -1,5 +1,3 @@
-import { createServer, type Server } from 'node:http'
-import type { AddressInfo } from 'node:net'
 import { expect, onTestFinished, test, vi } from 'vitest'
 import { browserClock } from '#client/device/browser-clock.ts'
 import { createAnyLink } from '#client/sync/any-link.ts'
@@ -8,33 +6,18 @@ import { createMemoryStore } from '#client/sync/memory-store.ts'
 import { renamingWith } from '#client/sync/rename.ts'
 import { makeKey } from '#core/outing/keys.ts'
 import type { DeviceId, GroupId, InviteId, LogId } from '#core/values/ids.ts'
+import { startBadProxy } from '#tests/kit/bad-proxy.ts'
 import { connect, startApp } from '#tests/server/support/app.ts'
 import { makePhone, score } from '#tests/server/support/phone.ts'
 import { makeRecord } from './make-held.ts'
 import { deskInvite, hash } from './phone.ts'
 
-/** A network that lets plain requests through and cuts every web socket. */
-async function startBlockingProxy(target: string): Promise<string> {
-  const proxy: Server = createServer(async (request, response) => {
-    const body: Buffer[] = []
-    for await (const chunk of request) body.push(chunk as Buffer)
-    const headers = Object.entries(request.headers).flatMap(([name, value]): [string, string][] =>
-      typeof value === 'string' && !['host', 'connection', 'content-length'].includes(name) ? [[name, value]] : [],
-    )
-    const init = { method: request.method ?? 'GET', headers, ...(body.length > 0 ? { body: Buffer.concat(body) } : {}) }
-    // At the end of a test the server goes while questions are under way.
-    const answer = await fetch(`${target}${request.url}`, init).catch(() => null)
-    if (answer === null) return void response.destroy()
-    response.writeHead(answer.status, { 'Content-Type': answer.headers.get('content-type') ?? '' })
-    response.end(Buffer.from(await answer.arrayBuffer()))
-  })
-  proxy.on('upgrade', (_request, socket) => socket.destroy())
-  await new Promise<void>(resolve => proxy.listen(0, '127.0.0.1', resolve))
-  onTestFinished(() => {
-    proxy.closeAllConnections()
-    proxy.close()
-  })
-  return `http://127.0.0.1:${(proxy.address() as AddressInfo).port}`
+/** The server's address behind a network that lets plain requests through and refuses every web socket. */
+async function withoutWebSockets(target: string): Promise<string> {
+  const proxy = await startBadProxy(target)
+  onTestFinished(proxy.close)
+  proxy.set({ kind: 'no web sockets' })
+  return proxy.url
 }
 
 function startEngine(url: string, device: string): Engine {
@@ -97,7 +80,7 @@ test('where web sockets are blocked the same ops go by plain requests, both ways
   }))
   alder.connect()
   await vi.waitFor(settled(alder), patience)
-  const birch = startEngine(await startBlockingProxy(app.url), 'birch')
+  const birch = startEngine(await withoutWebSockets(app.url), 'birch')
   await birch.write(() => ({ scope: null, act: 'phone joined', facts: [grantOf('birch', deskInvite.id)] }))
   await say(birch, 4)
   birch.connect()
@@ -111,7 +94,7 @@ test('where web sockets are blocked the same ops go by plain requests, both ways
 
 test('a desk that looks in by plain requests sees what others carry for it, and who asks to be let in', async () => {
   const app = await startApp()
-  const alder = startEngine(await startBlockingProxy(app.url), 'alder')
+  const alder = startEngine(await withoutWebSockets(app.url), 'alder')
   const scorer = { id: 'scorer-invite' as InviteId, secret: 'R'.repeat(22) }
   const given = { hash: hash(scorer.secret), role: 'scorer', group: 'a', label: 'First' }
   await alder.write(() => ({
