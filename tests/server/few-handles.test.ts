@@ -1,32 +1,10 @@
-import { spawn } from 'node:child_process'
 import { once } from 'node:events'
 import { connect as connectTcp, type Socket } from 'node:net'
-import { fileURLToPath } from 'node:url'
 import { expect, it, onTestFinished } from 'vitest'
 import { connect } from './support/app.ts'
 import { makeFolder } from './support/folder.ts'
 import { fact, makePhone } from './support/phone.ts'
-import { type ServerProcess, urlOf } from './support/process.ts'
-
-const root = fileURLToPath(new URL('../..', import.meta.url))
-
-/** The real server, allowed this many open files. */
-function startWithFiles(most: number): ServerProcess {
-  const child = spawn('sh', ['-c', `ulimit -n ${most} && exec "$0" --import tsx server/main.ts`, process.execPath], {
-    cwd: root,
-    env: { PATH: process.env.PATH, HOST: '127.0.0.1', PORT: '0', LOG_LEVEL: 'error', DATA_DIR: makeFolder() },
-    stdio: ['ignore', 'pipe', 'pipe'],
-  })
-  const said = { out: '', err: '' }
-  child.stdout?.on('data', chunk => {
-    said.out += chunk
-  })
-  child.stderr?.on('data', chunk => {
-    said.err += chunk
-  })
-  onTestFinished(() => void child.kill('SIGKILL'))
-  return { child, said, ended: once(child, 'close').then(([status, signal]) => status ?? signal) }
-}
+import { startServer, urlOf } from './support/process.ts'
 
 const openMany = (port: number, count: number): Socket[] =>
   Array.from({ length: count }, () => {
@@ -37,7 +15,7 @@ const openMany = (port: number, count: number): Socket[] =>
   })
 
 it('a server that has no file handles left goes on and takes phones again once some are free', async () => {
-  const server = startWithFiles(256)
+  const server = startServer({ PORT: '0', DATA_DIR: makeFolder() }, 256)
   const url = await urlOf(server)
   const alder = makePhone('alder')
   const line = await connect(url, alder)

@@ -13,9 +13,12 @@ export interface ServerProcess {
   readonly ended: Promise<number | NodeJS.Signals | null>
 }
 
-/** The real server in a process of its own, with this environment and no other setting. */
-export function startServer(env: Readonly<Record<string, string>>): ServerProcess {
-  const child = spawn(process.execPath, ['--import', 'tsx', 'server/main.ts'], {
+/** The real server in a process of its own, with this environment and no other setting; allowed so many open files. */
+export function startServer(env: Readonly<Record<string, string>>, mostFiles: number | null = null): ServerProcess {
+  const command = [process.execPath, '--import', 'tsx', 'server/main.ts']
+  const [file = '', ...args] =
+    mostFiles === null ? command : ['sh', '-c', `ulimit -n ${mostFiles} && exec "$0" "$@"`, ...command]
+  const child = spawn(file, args, {
     cwd: root,
     env: { PATH: process.env.PATH, HOME: process.env.HOME, HOST: '127.0.0.1', LOG_LEVEL: 'error', ...env },
     stdio: ['ignore', 'pipe', 'pipe'],
