@@ -62,7 +62,9 @@ export async function compareEnd({ history, server, phones }: Stage, folder = se
   await whenSettled(phones)
   const rows = await readLog(server.url)
   const hasAll = ({ engine }: FaultPhone): boolean => engine.holding().ops.size >= rows.length
-  await until('every phone holds all', () => phones.every(hasAll), 30_000).catch(() => undefined)
+  await until('every phone holds all', () => phones.every(hasAll), 30_000).catch(error =>
+    history.fail('other', String(error)),
+  )
   history.compareEnd(rows)
   await server.end('SIGTERM')
   const found = await integrityOf(folder)
