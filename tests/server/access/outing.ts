@@ -5,6 +5,7 @@ import { hashOf } from '#server/access/shown.ts'
 import { openContent } from '#tests/server/hostile/content.ts'
 import { fact, type Invite, inviteFact, makeInvite, makePhone, type Phone } from '#tests/server/support/phone.ts'
 import { openRoom, type RoomSetup } from '#tests/server/support/room.ts'
+import { later, refused } from '#tests/server/support/verdicts.ts'
 
 export const invites = {
   desk: makeInvite('d', 'desk'),
@@ -16,8 +17,6 @@ export const invites = {
   ended: makeInvite('ended', 'desk'),
 } as const
 
-export const refused = (code: string, path: string) => ({ kind: 'refused', code, path })
-export const later = (reason: string) => ({ kind: 'later', reason })
 export const storedKind = expect.objectContaining({ kind: 'stored' })
 
 export interface Outing extends RoomSetup {

@@ -7,7 +7,8 @@ import { createWelcome } from '#server/live/welcome.ts'
 import type { Feed } from '#shared/messages/feed.ts'
 import { fact, makePhone, type Phone, score } from '#tests/server/support/phone.ts'
 import { makeLink } from '#tests/server/support/room.ts'
-import { invites, later, type Outing, openOuting, outsiders, refused, storedKind } from './outing.ts'
+import { later, refused } from '#tests/server/support/verdicts.ts'
+import { invites, type Outing, openOuting, outsiders, storedKind } from './outing.ts'
 
 const feeds: readonly Feed[] = ['all', 'g/a', 'g/b', 'g/nowhere']
 

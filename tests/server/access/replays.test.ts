@@ -3,7 +3,8 @@ import { opId } from '#core/log/op.ts'
 import type { LogId } from '#core/values/ids.ts'
 import { openContent } from '#tests/server/hostile/content.ts'
 import { fact, inviteFact, makePhone, type Phone, score } from '#tests/server/support/phone.ts'
-import { invites, later, openOuting, otherKey, refused, storedKind } from './outing.ts'
+import { later, refused } from '#tests/server/support/verdicts.ts'
+import { invites, openOuting, otherKey, storedKind } from './outing.ts'
 
 const already = (seq: number) => ({ kind: 'already stored', seq })
 

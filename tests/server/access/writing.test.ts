@@ -8,7 +8,8 @@ import type { Json } from '#core/values/json.ts'
 import { factExamples } from '#tests/server/hostile/examples.ts'
 import { fact, inviteFact, makePhone, type Phone } from '#tests/server/support/phone.ts'
 import { openRoom } from '#tests/server/support/room.ts'
-import { invites, later, openOuting, otherKey, outsiders, refused, storedKind } from './outing.ts'
+import { later, refused } from '#tests/server/support/verdicts.ts'
+import { invites, openOuting, otherKey, outsiders, storedKind } from './outing.ts'
 import { type AccessCell, accessCells, deskKeys, groupKeys, mayWritePlainly, playerKeys } from './plain-rights.ts'
 
 /** A group's keys in its own group and in another, the desk's outside; each with a value, and taken back. */
