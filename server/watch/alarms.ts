@@ -19,7 +19,7 @@ export interface Alarm {
   readonly line: string
 }
 
-/** While it lasts, an alarm is said again after so long and no sooner. */
+/** An alarm that lasts, or that comes again without ever being over, is said again after so long and no sooner. */
 export const againAfterMs = 3_600_000
 
 export interface Alarms {
@@ -31,17 +31,15 @@ export interface Alarms {
 /** @param steadyMs a clock that nobody puts back */
 export function createAlarms(logger: Pick<Logger, 'error' | 'warn' | 'info'>, steadyMs: () => number): Alarms {
   const saidAt = new Map<AlarmKind, number>()
-  const lasting = new Set<AlarmKind>()
   return {
     raise({ kind, level, line }) {
-      lasting.add(kind)
       const last = saidAt.get(kind)
       if (last !== undefined && steadyMs() - last < againAfterMs) return
       saidAt.set(kind, steadyMs())
       logger[level]({ alarm: kind }, line)
     },
     clear(kind) {
-      if (lasting.delete(kind)) logger.info({ alarm: kind }, `${kind} is over`)
+      if (saidAt.delete(kind)) logger.info({ alarm: kind }, `${kind} is over`)
     },
   }
 }

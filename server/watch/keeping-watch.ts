@@ -64,7 +64,7 @@ export function createKeepingWatch({ settings, logger, clock, ...options }: Keep
     tallied,
     async start({ store, room, links }) {
       const machine = options.machine ?? machineOf(options.dataFolder)
-      const alarms = createAlarms(logger, steadyMs)
+      const alarms = createAlarms(logger, machine.steadyMs)
       const watch = createWatch({ machine, store, alarms, clock, backupAlarmHours, failed })
       ends.push(machine.stop, watch.stop)
       ends.push(startRetention({ room, clock, days, logger, steps: watch.steps, failed }))

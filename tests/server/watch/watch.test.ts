@@ -92,6 +92,17 @@ describe('an alarm', () => {
     },
   )
 
+  it('that was over and comes back is said at once', async () => {
+    const { watch, kinds, lines, condition, machine } = setUp()
+    for (const trouble of ['disk', null, 'disk'] as const) {
+      condition.trouble = trouble
+      await watch.look()
+      machine.pass(lookEveryMs)
+    }
+    expect(kinds()).toEqual(['disk-full', 'disk-full'])
+    expect(lines.map(({ level }) => level)).toEqual(['error', 'info', 'error'])
+  })
+
   it.each(['loop-blocked', 'clock-stepped'] as const)('%s does not flood when it comes again and again', async kind => {
     const { watch, kinds, condition, machine } = setUp()
     for (let looks = 0; looks < 100; looks++) {
