@@ -14,12 +14,14 @@ export const opIdSchema = z
   .string()
   .check(z.maxLength(48), z.regex(/^[a-z0-9-]{1,32}\.[1-9]\d{0,9}$/)) as unknown as z.ZodMiniType<OpId, OpId>
 
-/** One control, direction or invisible mark; the joiners of some scripts are among them. */
-export const unreadable = /[\u0000-\u001f\u007f-\u009f\u061c\u200b-\u200f\u2028-\u202e\u2060-\u206f\ufeff\ufff9-\ufffb]/
+/** Control, direction and invisible marks; the joiners of some scripts are among them. */
+const marks = String.raw`\u0000-\u001f\u007f-\u009f\u061c\u200b-\u200f\u2028-\u202e\u2060-\u206f\ufeff\ufff9-\ufffb`
 
-/** No control, direction or invisible mark can stand in a text that people read; no space around it. */
-const readable =
-  /^(?! )[^\u0000-\u001f\u007f-\u009f\u061c\u200b-\u200f\u2028-\u202e\u2060-\u206f\ufeff\ufff9-\ufffb]+(?<! )$/
+/** One of them. */
+export const unreadable = new RegExp(`[${marks}]`)
+
+/** None of them can stand in a text that people read; no space around it. */
+const readable = new RegExp(`^(?! )[^${marks}]+(?<! )$`)
 
 export const textUpTo = (length: number) => z.string().check(z.maxLength(length), z.regex(readable))
 
