@@ -61,23 +61,16 @@ export function ghostOf(
     return plus(own, fraction(added))
   })
   const playingHandicap = roundHalfUp(averageOf(figures))
-  const strokes = [...parts].map(
-    ([
-      id,
-      {
-        ball: { order },
-      },
-    ]): [BallId, BallStrokes] => [
-      id,
-      {
-        courseHandicap: null,
-        playingHandicap,
-        strokes: playingHandicap,
-        forTeePar: 0,
-        byHole: strokesByHole(playingHandicap, order),
-      },
-    ],
-  )
+  const strokes = [...parts].map(([id, { ball }]): [BallId, BallStrokes] => [
+    id,
+    {
+      courseHandicap: null,
+      playingHandicap,
+      strokes: playingHandicap,
+      forTeePar: 0,
+      byHole: strokesByHole(playingHandicap, ball.order),
+    },
+  ])
   return { playingHandicap, strokes: new Map(strokes) }
 }
 
