@@ -17,7 +17,7 @@ import type { BallId } from '#core/values/ids.ts'
  * it is one part. A level part is halved. A press is a match from its first hole to the end of its nine, and worth the same.
  * Common practice; described by a regional association's magazine, 2015, second-hand.
  */
-export const nassau: Contest = game => resultOf(game)
+export const nassau: Contest = resultOf
 
 interface PressOpened {
   readonly holes: readonly HoleKey[]

@@ -18,7 +18,7 @@ import type { BallId } from '#core/values/ids.ts'
  * Stableford points over the three holes. A three is decided as soon as nothing left of it can change who has the point.
  * Our own game; nobody else publishes it.
  */
-export const sixThrees: Contest = game => resultOf(game)
+export const sixThrees: Contest = resultOf
 
 function resultOf(game: SoundGame): GameResult {
   const [first, second, ...others] = game.sides

@@ -11,7 +11,7 @@ import { sixHolePairs, sixHoleShares } from '#core/formats/six-hole-partners.ts'
  * pair that wins and a half to each of a match that is level. Over nine holes partners change every three.
  * Common practice; no body publishes it.
  */
-export const sixes: Contest = game => resultOf(game)
+export const sixes: Contest = resultOf
 
 function resultOf(game: SoundGame): GameResult {
   const keys = scheduledHoles(game)

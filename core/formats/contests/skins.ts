@@ -13,7 +13,7 @@ import { type Fraction, fraction, zero } from '#core/values/fraction.ts'
  * A skin on every hole for the one lowest score, each off its own strokes. Skins that wait after the last hole are nobody's,
  * are shared out, or are played for over extra holes, as the game says. Common practice; no body publishes it.
  */
-export const skins: Contest = game => resultOf(game)
+export const skins: Contest = resultOf
 
 function resultOf(game: SoundGame): GameResult {
   const method = must(game.methods.skins, 'what becomes of a tied hole is set')
