@@ -1,4 +1,5 @@
 import { err, ok, type Result } from '#core/values/result.ts'
+import type { WatchSettings } from './watch/keeping-watch.ts'
 
 export const logLevels = ['fatal', 'error', 'warn', 'info', 'debug', 'trace', 'silent'] as const
 export type LogLevel = (typeof logLevels)[number]
@@ -20,7 +21,7 @@ export const settingNames = [
 ] as const
 export type SettingName = (typeof settingNames)[number]
 
-export interface Settings {
+export interface Settings extends Required<WatchSettings> {
   readonly port: number
   readonly host: string
   readonly dataFolder: string
@@ -29,12 +30,6 @@ export interface Settings {
   readonly trustedHops: number
   readonly tlsFiles: { readonly cert: string; readonly key: string } | null
   readonly logLevel: LogLevel
-  /** A backup older than this is said to be too old; 0: never. */
-  readonly backupAlarmHours: number
-  /** An outing in which nothing was stored for so long is deleted; 0: never. */
-  readonly retentionDays: number
-  /** Where the gauges are served, on this machine alone; null: nowhere. */
-  readonly metricsPort: number | null
 }
 
 type Env = Readonly<Record<string, string | undefined>>
