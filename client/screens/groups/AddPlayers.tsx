@@ -5,6 +5,7 @@ import type { GameId } from '#core/values/ids.ts'
 import { createId, thrownUp } from '../../device/random-ids.ts'
 import { Select } from '../../parts/Select.tsx'
 import { Tick } from '../../parts/Tick.tsx'
+import { underHeading } from '../../parts/under-heading.ts'
 import { useWork } from '../../parts/use-work.ts'
 import { act } from '../../state/actions.ts'
 import { groupsPlaying } from '../../state/own-group.ts'
@@ -91,8 +92,8 @@ function faultsOfComers(outing: Outing, comers: readonly Omit<PlayerDraft, 'id'>
     const sofar = { ...all, players: all.players.slice(0, draft.players.length + place + 1) }
     const [first] = faultsOfMending(sofar, player)
     // The line has a number of its own.
-    const whose = `${say('start-player-n', { n: draft.players.length + place + 1 })} `
-    const fault = first?.text.startsWith(whose) ? first.text.slice(whose.length) : first?.text
-    return fault ? [say('groups-fault', { n: place + 1, name: player.name, fault })] : []
+    const heading = say('start-player-n', { n: draft.players.length + place + 1 })
+    if (!first) return []
+    return [say('groups-fault', { n: place + 1, name: player.name, fault: underHeading(heading, first.text) })]
   })
 }
