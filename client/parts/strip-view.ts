@@ -41,10 +41,4 @@ export function stripWords(player: string, level: LevelCard): string {
   return say('strip-of', { player, blocks: blocks.join(', ') || say('strip-not-played') })
 }
 
-/** The whole card against the level: "+4", or null before a hole is settled. */
-export function overLevelOf(level: LevelCard): number | null {
-  const sums = level.threes.flatMap(({ overLevel }) => (overLevel === null ? [] : [overLevel]))
-  return sums.length === 0 ? null : sums.reduce((sum, each) => sum + each, 0)
-}
-
 export const threeWords = (number: number): string => capital(formatThree(number))
