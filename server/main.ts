@@ -38,9 +38,9 @@ async function start(settings: Settings): Promise<void> {
     { level: settings.logLevel, redact: ['*.authorization', '*["x-invite"]', '*.key', '*.secret'] },
     pino.destination({ fd: 2, sync: true }),
   )
-  const { host, publicUrl, trustedHops, dataFolder } = settings
+  const { host, publicUrl } = settings
   const tls = readTls(settings)
-  const app = await createApp({ ...settings, clientFolder, logger, tls, dataFolder, trustedHops })
+  const app = await createApp({ ...settings, clientFolder, logger, tls })
   process.stdout.write(greetingOf({ host, port: app.port, isTls: tls !== null, publicUrl }, networkAddresses()))
   stopOnSignal(app)
 }
