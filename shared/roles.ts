@@ -96,6 +96,9 @@ export interface Actor {
   readonly device: DeviceId
 }
 
+/** Those whose log it is: the desk its outing's, the owner a log of its own. */
+export const hasWholeLog = ({ role }: Actor): boolean => role === 'desk' || role === 'owner'
+
 /** The index of the first fact that the actor may not write, or null when all are in its rights. */
 export function forbiddenFact(actor: Actor, op: Op): number | null {
   const index = op.facts.findIndex(fact => !mayWrite(actor, fact))

@@ -8,7 +8,7 @@ import type { Pull, Pulled } from '#shared/messages/pull.ts'
 import type { Push, Pushed } from '#shared/messages/push.ts'
 import type { SnapshotAnswer } from '#shared/messages/snapshot.ts'
 import type { Offered, Parting } from '#shared/messages/tell.ts'
-import type { Actor } from '#shared/roles.ts'
+import { type Actor, hasWholeLog } from '#shared/roles.ts'
 import type { Shown } from '../access/shown.ts'
 import { type Weight, weigh } from '../access/weigh.ts'
 import type { LogHead, Store } from '../store/store.ts'
@@ -51,7 +51,6 @@ export interface Room {
 
 const actorOf = (weight: Weight): Actor | null => (weight.kind === 'member' ? weight.actor : null)
 const isDesk = (weight: Weight): boolean => actorOf(weight)?.role === 'desk'
-const mayDelete = (weight: Weight): boolean => isDesk(weight) || actorOf(weight)?.role === 'owner'
 
 type Known = { readonly weight: Exclude<Weight, { kind: 'stranger' }>; readonly head: LogHead }
 type Stranger = Extract<Weight, { kind: 'stranger' }>
@@ -184,7 +183,8 @@ export function createRoom({ store, clock, tellMany = tellEach, failed = () => {
     async delete(shown) {
       const found = await look(shown)
       if (!('head' in found)) return found
-      if (!mayDelete(found.weight)) return { kind: 'not deleted', why: 'not yours' }
+      const actor = actorOf(found.weight)
+      if (!actor || !hasWholeLog(actor)) return { kind: 'not deleted', why: 'not yours' }
       await store.bury(shown.log, clock.now())
       buried(shown.log)
       return { kind: 'deleted' }

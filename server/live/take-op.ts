@@ -1,7 +1,7 @@
 import type { Op } from '#core/log/op.ts'
 import type { Refusal, Verdict } from '#shared/messages/verdict.ts'
 import { parseOp } from '#shared/op.ts'
-import { forbiddenFact } from '#shared/roles.ts'
+import { forbiddenFact, hasWholeLog } from '#shared/roles.ts'
 import { type AccessChange, accessChangeOf } from '../access/claims.ts'
 import type { Shown } from '../access/shown.ts'
 import type { Weight } from '../access/weigh.ts'
@@ -106,9 +106,8 @@ function takeFromMember(op: Op, text: string, push: Push, { actor }: Weight & { 
     const isOwn = op.device === actor.device
     return isOwn ? refusedUnlessHeld(op, 'forbidden', `facts[${forbidden}].key`) : { kind: 'offer', op }
   }
-  const mayRegrant = actor.role === 'desk' || actor.role === 'owner'
   const under = { kind: 'key', name: actor.device } as const
-  return append(op, text, push, accessChangeOf(op), { creates: false, under, mayRegrant })
+  return append(op, text, push, accessChangeOf(op), { creates: false, under, mayRegrant: hasWholeLog(actor) })
 }
 
 function append(
