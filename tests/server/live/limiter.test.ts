@@ -29,7 +29,8 @@ describe('a limiter', () => {
 
   it('counts in a bounded number of places, however many come, and a field of 400 hardly shares one', () => {
     expect(new Set(names(200_000).map(placeOfCount)).size).toBeLessThanOrEqual(65_536)
-    expect(new Set(names(400).map(placeOfCount)).size).toBeGreaterThanOrEqual(397)
+    // The places are drawn anew by every server: about one pair of 400 is to be expected, a dozen once in many million runs.
+    expect(new Set(names(400).map(placeOfCount)).size).toBeGreaterThan(388)
   })
 })
 
