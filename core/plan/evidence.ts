@@ -8,7 +8,7 @@ export type Confidence = (typeof confidences)[number]
 /** Where the figures of the plan come from, as a reader would look them up. */
 export const planSources = {
   'tour-baseline':
-    'Broadie M. Assessing golfer performance on the PGA TOUR. Interfaces 42(2), 2012; working paper of 8 April 2011, appendix (2003-2010)',
+    'Broadie M. Interfaces 42(2), 2012, on golfers of the PGA TOUR; working paper of 8 April 2011, appendix (2003-2010)',
   'putts-gained': 'Broadie M. Putts gained: measuring putting on the PGA TOUR. Columbia, draft of 13 January 2011',
   'putting-model':
     'Broadie M. Working paper of 2011, sections 3.1 and 3.3: tee regressions, putting model, 90-golfer anchors',
@@ -16,7 +16,7 @@ export const planSources = {
   'approach-column': 'Broadie M. Magazine column on approach shots of the 90-golfer, reproduced by a club magazine',
   'drives-offline':
     'Broadie M. Every Shot Counts, 2014, figure 6.3 and the example with out of bounds on the right, by its readers',
-  'approach-misses': 'James N, Rees GD. Approach shot accuracy. Int J Sports Sci Coaching 3(S1), 2008, abstract',
+  'approach-misses': 'James N, Rees GD. Int J Sports Sci Coaching 3(S1), 2008, abstract',
   'shot-patterns': 'Ko S. PhD thesis, Columbia 2012, abstract',
   'amateur-drives': 'R&A and USGA, distance report, United Kingdom amateurs (2018), quoted in the press',
   'model-players': 'USGA and R&A, Course Rating: scratch and bogey player',
