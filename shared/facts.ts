@@ -11,6 +11,7 @@ import { groupId, hashText, idOf, inviteId, personName, textUpTo, wholeFrom } fr
 import { gameMethods } from './game-methods.ts'
 import { limits } from './limits.ts'
 import { proves } from './proof.ts'
+import { greenSchema, shapeSchema } from './sketch.ts'
 
 const hole = wholeFrom(1, 18)
 const lap = wholeFrom(1, 9)
@@ -93,6 +94,8 @@ export const factSchemas = {
   course: proves<FactValues['course']>()(z.strictObject({ name: textUpTo(limits.titleLength) })),
   hole: proves<FactValues['hole']>()(z.strictObject({ par, index })),
   tee: proves<FactValues['tee']>()(tee),
+  green: proves<FactValues['green']>()(greenSchema),
+  shape: proves<FactValues['shape']>()(shapeSchema),
   player: proves<FactValues['player']>()(z.strictObject({ name: personName })),
   handicap: proves<FactValues['handicap']>()(handicap),
   playerTee: proves<FactValues['playerTee']>()(idOf<TeeId>()),

@@ -2,6 +2,7 @@ import * as z from 'zod/mini'
 import { records } from '#core/card/card.ts'
 import { formatNames } from '#core/formats/format-names.ts'
 import type { PlainOuting } from '#core/outing/plain-file.ts'
+import { mostShapes } from '#core/outing/sketch.ts'
 import type { BallId, GameId, PlayerId, TeeId } from '#core/values/ids.ts'
 import { groupId, idOf, personName, textUpTo, wholeFrom } from './atoms.ts'
 import { holeAndLap, holesAndLaps, scoreSchema } from './facts.ts'
@@ -9,6 +10,7 @@ import { gameMethods } from './game-methods.ts'
 import { limits } from './limits.ts'
 import { plainNotes } from './plain-notes.ts'
 import { proves } from './proof.ts'
+import { greenSchema, shapeSchema } from './sketch.ts'
 
 const ballId = idOf<BallId>()
 const par = wholeFrom(3, 7)
@@ -40,6 +42,17 @@ export const plainCourseSchema = z.strictObject({
         lengths: z.optional(z.strictObject({ unit: z.enum(['yards', 'metres']), byHole: z.array(wholeFrom(1, 900)) })),
       }),
     ),
+  ),
+  sketches: z.optional(
+    z
+      .array(
+        z.strictObject({
+          hole: wholeFrom(1, 18),
+          green: z.optional(greenSchema),
+          shapes: z.optional(z.array(shapeSchema).check(z.maxLength(mostShapes))),
+        }),
+      )
+      .check(z.maxLength(18)),
   ),
 })
 

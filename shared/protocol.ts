@@ -8,6 +8,7 @@
  *   last hole (gameSkinsLeft), and what a short team has
  *   (gameShortTeam, gameDrawnCard), and extra holes as the end of a
  *   tie (gameTies). Deleting a log from the server (delete).
+ *   The sketch of a hole (green, shape).
  * - 1 (2026-11): ops as canonical text, feeds, eras, four verdicts, snapshot in columns.
  */
 export const protocolVersion = 2

@@ -31,6 +31,8 @@ export const rolesTable: Readonly<Record<FactKind | PlayerFactKind, Row>> = {
   course: deskAlone,
   hole: deskAlone,
   tee: deskAlone,
+  green: deskAlone,
+  shape: deskAlone,
   player: deskAlone,
   handicap: deskAlone,
   playerTee: deskAlone,

@@ -16,6 +16,7 @@ import {
   type PlainOuting,
   type PlainPlayer,
   type PlainRatings,
+  type PlainSketch,
   type PlainTee,
 } from './plain-file.ts'
 import { methodsNamed } from './plain-methods.ts'
@@ -50,6 +51,12 @@ const courseFacts = ({ course }: PlainOuting): NewFact[] => [
   ...(course.name === undefined ? [] : [statedFact('course', {}, { name: course.name })]),
   ...course.holes.map((hole, place) => statedFact('hole', { hole: place + 1 }, hole)),
   ...(course.tees ?? []).map(teeFact),
+  ...(course.sketches ?? []).flatMap(sketchFacts),
+]
+
+const sketchFacts = ({ hole, green, shapes }: PlainSketch): NewFact[] => [
+  ...(green === undefined ? [] : [statedFact('green', { hole }, green)]),
+  ...(shapes ?? []).map((shape, place) => statedFact('shape', { hole, shape: `00${place + 1}` }, shape)),
 ]
 
 const teeFact = (tee: PlainTee): NewFact => statedFact('tee', { tee: tee.id }, teeOfPlain(tee))

@@ -7,8 +7,19 @@ import type { CourseHandicapMethod, HalfIndexMethod } from '#core/handicap/cours
 import type { MatchStrokesMethod } from '#core/handicap/match-strokes.ts'
 import type { PlayingConditions } from '#core/handicap/playing-conditions.ts'
 import type { AllowanceRounding } from '#core/handicap/playing-handicap.ts'
-import type { BallId, DeviceId, GameId, GroupId, InviteId, PlayerId, RulingId, TeeId } from '#core/values/ids.ts'
+import type {
+  BallId,
+  DeviceId,
+  GameId,
+  GroupId,
+  InviteId,
+  PlayerId,
+  RulingId,
+  ShapeId,
+  TeeId,
+} from '#core/values/ids.ts'
 import type { Json } from '#core/values/json.ts'
+import type { GreenSketch, ShapeSketch } from './sketch.ts'
 
 /** Whose writing a score is: the group's card, the player's marker, or the desk. */
 
@@ -113,6 +124,9 @@ export interface FactValues {
   readonly course: { readonly name: string }
   readonly hole: CourseHole
   readonly tee: Tee
+  /** The sketch of a hole: its green, and each shape by itself, so that two people can each put one in. */
+  readonly green: GreenSketch
+  readonly shape: ShapeSketch
   readonly player: { readonly name: string }
   readonly handicap: Handicap
   readonly playerTee: TeeId
@@ -202,6 +216,7 @@ export interface KeyParts {
   readonly invite: InviteId | null
   readonly device: DeviceId | null
   readonly ruling: RulingId | null
+  readonly shape: ShapeId | null
   readonly hole: number | null
   readonly lap: number | null
   readonly record: ScoreRecord | null

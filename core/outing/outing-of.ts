@@ -1,12 +1,13 @@
 import { orderOfPlay } from '#core/card/order-of-play.ts'
 import type { LogState } from '#core/log/fold.ts'
-import type { BallId, GroupId } from '#core/values/ids.ts'
+import type { BallId, GroupId, ShapeId } from '#core/values/ids.ts'
 import { settledCards } from './cards-of.ts'
 import type { FactValues } from './facts.ts'
 import { gamesOf, mainGameOf } from './games-of.ts'
 import { notesOf } from './notes-of.ts'
 import type { Ball, Group, Outing, Player } from './outing.ts'
 import { type IsKnownValue, type Reading, type RowKind, readFacts } from './reading.ts'
+import { emptySketch, type HoleSketch } from './sketch.ts'
 
 /** Reads the current facts as an outing. What this version does not understand is named in `newer` and left out. */
 export function outingOf(state: LogState, isKnown: IsKnownValue): Outing {
@@ -53,7 +54,7 @@ function byId<K extends RowKind, Id extends string>(
   return new Map(reading.rows(kind).map(({ parts, value }) => [idOf(parts) as Id, value]))
 }
 
-const courseOf = (reading: Reading): Pick<Outing, 'courseName' | 'holes' | 'tees'> => ({
+const courseOf = (reading: Reading): Pick<Outing, 'courseName' | 'holes' | 'tees' | 'sketches'> => ({
   courseName: single(reading, 'course')?.name ?? null,
   holes: new Map(
     reading
@@ -62,7 +63,21 @@ const courseOf = (reading: Reading): Pick<Outing, 'courseName' | 'holes' | 'tees
       .sort(([a], [b]) => a - b),
   ),
   tees: byId(reading, 'tee', ({ tee }) => tee),
+  sketches: sketchesOf(reading),
 })
+
+function sketchesOf(reading: Reading): Map<number, HoleSketch> {
+  const sketches = new Map<number, HoleSketch>()
+  const of = (hole: number | null): HoleSketch => sketches.get(hole ?? 0) ?? emptySketch
+  for (const { parts, value } of reading.rows('green')) {
+    sketches.set(parts.hole ?? 0, { ...of(parts.hole), green: value })
+  }
+  for (const { parts, value } of reading.rows('shape')) {
+    const { green, shapes } = of(parts.hole)
+    sketches.set(parts.hole ?? 0, { green, shapes: new Map([...shapes, [parts.shape as ShapeId, value]]) })
+  }
+  return sketches
+}
 
 function playersOf(reading: Reading): Map<Player['id'], Player> {
   const handicaps = byId(reading, 'handicap', ({ player }) => player)

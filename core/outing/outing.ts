@@ -6,6 +6,7 @@ import type { Standing } from '#core/log/fold.ts'
 import type { BallId, DeviceId, GameId, GroupId, InviteId, PlayerId, TeeId } from '#core/values/ids.ts'
 import type { CourseHole, FactValues, Grant, Handicap, KeyParts, Place, Tee } from './facts.ts'
 import type { Notes } from './notes.ts'
+import type { HoleSketch } from './sketch.ts'
 
 /** What an outing's facts mean: one reading of the log's state, made new from it and never stored. */
 export interface Outing {
@@ -19,6 +20,8 @@ export interface Outing {
   /** By hole number; a hole that nobody has typed in is missing. */
   readonly holes: ReadonlyMap<number, CourseHole>
   readonly tees: ReadonlyMap<TeeId, Tee>
+  /** By hole number; a hole of which nothing is drawn is missing. */
+  readonly sketches: ReadonlyMap<number, HoleSketch>
   readonly players: ReadonlyMap<PlayerId, Player>
   readonly balls: ReadonlyMap<BallId, Ball>
   readonly groups: ReadonlyMap<GroupId, Group>

@@ -23,9 +23,10 @@ export function ownCardOf(outing: Outing, results: Results, ball: BallId): Plain
   const groups = ownGroups(whole, ball, scores)
   if (players.length === 0 || !groups.some(group => group.balls.includes(ball))) return null
   const tees = (whole.course.tees ?? []).filter(({ id }) => players.some(({ tee }) => tee === id))
+  const { sketches: _, ...course } = whole.course
   const file: PlainOuting = {
     ...headOf(whole),
-    course: { ...whole.course, tees },
+    course: { ...course, tees },
     players,
     balls,
     groups,

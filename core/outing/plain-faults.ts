@@ -64,8 +64,23 @@ function faultsOfCourse({ course }: Pick<PlainOuting, 'course'>): PlainFault[] {
       if (!isInTenths(rated)) faults.push({ path: `${path}.${name}.courseRating`, code: 'not in tenths' })
     }
   }
-  return faults
+  return [...faults, ...faultsOfSketches(course)]
 }
+
+const faultsOfSketches = ({ sketches, holes }: PlainCourse): PlainFault[] => [
+  ...faultsAt(
+    sketches,
+    place => `course.sketches[${place}].hole`,
+    'no such hole',
+    ({ hole }) => hole > holes.length,
+  ),
+  ...faultsAt(
+    sketches,
+    place => `course.sketches[${place}].hole`,
+    'said twice',
+    ({ hole }, place, all) => all.findIndex(other => other.hole === hole) < place,
+  ),
+]
 
 const isInTenths = (ratings: PlainRatings | undefined): boolean =>
   ratings === undefined || parseTenths(ratings.courseRating) !== null

@@ -5,6 +5,7 @@ import type { GameMethods, GameSetting } from '#core/formats/game-methods.ts'
 import type { BallId, GameId, GroupId, PlayerId, TeeId } from '#core/values/ids.ts'
 import type { CourseHole, HoleAndLap, Tee } from './facts.ts'
 import type { PlainNotes } from './plain-notes.ts'
+import type { GreenSketch, ShapeSketch } from './sketch.ts'
 
 /**
  * The plain outing file: what a person writes by hand or another program exports. A field that may be left out says
@@ -41,6 +42,15 @@ export interface PlainCourse {
   /** From hole 1, nine or eighteen. */
   readonly holes: readonly CourseHole[]
   readonly tees?: readonly PlainTee[] | undefined
+  /** What lies on some of the holes; nothing needs it. */
+  readonly sketches?: readonly PlainSketch[] | undefined
+}
+
+/** The sketch of one hole. */
+export interface PlainSketch {
+  readonly hole: number
+  readonly green?: GreenSketch | undefined
+  readonly shapes?: readonly ShapeSketch[] | undefined
 }
 
 /** `courseRating` in strokes to a tenth: 71.4. */

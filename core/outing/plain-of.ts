@@ -18,6 +18,7 @@ import type {
 import { plainGameId } from './plain-id.ts'
 import { namedMethods } from './plain-methods.ts'
 import { plainNotesOf, soundNotes } from './plain-notes-of.ts'
+import { mostShapes } from './sketch.ts'
 import { formatIndex, formatTenths } from './tenths.ts'
 
 /**
@@ -35,7 +36,12 @@ export function plainOf(outing: Outing): PlainOuting | null {
     ...(outing.day === null ? {} : { day: outing.day }),
     length: outing.length,
     rules: outing.rules,
-    course: { ...(outing.courseName === null ? {} : { name: outing.courseName }), holes, tees: teesOf(outing) },
+    course: {
+      ...(outing.courseName === null ? {} : { name: outing.courseName }),
+      holes,
+      tees: teesOf(outing),
+      ...sketchesOf(outing, holes.length),
+    },
     players: [...outing.players.values()].map(player => plainPlayer(outing, player)),
     balls: [...outing.balls.values()].map(({ id, players }) => ({ id, players })),
     groups: [...outing.groups.values()].map(plainGroup),
@@ -52,6 +58,17 @@ function courseHoles({ holes }: Outing): CourseHole[] | null {
   const count = holes.has(18) ? 18 : 9
   const all = Array.from({ length: count }, (_, place) => holes.get(place + 1) ?? null)
   return all.every(hole => hole !== null) && holes.size === count ? all : null
+}
+
+/** Of the holes that the course has; what this version uses of each. */
+function sketchesOf(outing: Outing, last: number): Pick<PlainOuting['course'], 'sketches'> {
+  const drawn = [...outing.sketches].filter(([hole]) => hole <= last).sort(([a], [b]) => a - b)
+  const sketches = drawn.map(([hole, { green, shapes }]) => ({
+    hole,
+    ...(green === null ? {} : { green }),
+    ...(shapes.size === 0 ? {} : { shapes: [...shapes.values()].slice(0, mostShapes) }),
+  }))
+  return sketches.length === 0 ? {} : { sketches }
 }
 
 const teesOf = (outing: Outing): PlainTee[] => [...outing.tees].map(([id, tee]) => plainTee(id, tee))

@@ -13,6 +13,7 @@ export type BallId = Brand<'BallId'>
 export type GameId = Brand<'GameId'>
 export type TeeId = Brand<'TeeId'>
 export type RulingId = Brand<'RulingId'>
+export type ShapeId = Brand<'ShapeId'>
 export type InviteId = Brand<'InviteId'>
 
 /** Every id: 1 to 32 of small letters, digits and the hyphen, so that it can stand in a key. */

@@ -30,7 +30,8 @@ export function withCourse(draft: Draft, course: PlainCourse, from: string): Dra
   })
   const par = holes.slice(0, length).reduce((sum, hole) => sum + hole.par, 0)
   const tees = (course.tees ?? []).map(tee => teeDraft(tee, length, par))
-  return { ...draft, courseName: course.name ?? '', courseFrom: from, length, holes, tees, startHole: 1 }
+  const { sketches } = course
+  return { ...draft, courseName: course.name ?? '', courseFrom: from, length, holes, tees, sketches, startHole: 1 }
 }
 
 /** A tee without ratings of these holes keeps its name and lengths. */

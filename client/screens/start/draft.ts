@@ -1,5 +1,5 @@
 import { type FormatName, formatNames } from '#core/formats/format-names.ts'
-import type { PlainTee } from '#core/outing/plain-file.ts'
+import type { PlainCourse, PlainTee } from '#core/outing/plain-file.ts'
 import { type GameDraft, newGameDraft } from '../games/game-draft.ts'
 import type { Sides } from '../games/sides.ts'
 
@@ -42,6 +42,8 @@ export interface Draft {
   readonly length: 9 | 18
   readonly holes: readonly HoleDraft[]
   readonly tees: readonly TeeDraft[]
+  /** As the course was taken; it is drawn on a page of its own. */
+  readonly sketches?: PlainCourse['sketches']
   readonly players: readonly PlayerDraft[]
   /** How many play one ball: 1 where each has their own. */
   readonly ballPlayers: number

@@ -46,6 +46,7 @@ function plainOfDraft(draft: Draft, day: string, thrown: Throw): PlainOuting {
       name,
       holes: holesInPlay(draft).map(({ par, index }) => ({ par, index: Number(index) })),
       tees: draft.tees.map(tee => plainTee(tee, draft.length)),
+      sketches: draft.sketches?.filter(({ hole }) => hole <= draft.length),
     },
     players: draft.players.map(player => plainPlayer(player, draft)),
     balls,

@@ -18,6 +18,8 @@ rules
 course
 hole/1
 tee/white
+green/1
+shape/1/001
 player/birch
 handicap/birch
 player-tee/birch

@@ -43,6 +43,24 @@ export const factExamples: Readonly<Record<FactKind, FactExample>> = {
   rules: { key: 'rules', values: [true] },
   course: { key: 'course', values: [{ name: 'Quillmoor' }] },
   hole: { key: 'hole/1', values: [{ par: 4, index: 7 }] },
+  green: { key: 'green/1', values: [{ unit: 'yards', width: 26, depth: 28 }] },
+  shape: {
+    key: 'shape/1/001',
+    values: [
+      { kind: 'bunker', unit: 'yards', gap: 3, width: 8, length: 15, by: 'green', side: 'left' },
+      {
+        kind: 'water',
+        unit: 'metres',
+        gap: 0,
+        width: 80,
+        length: 20,
+        by: 'line',
+        side: 'on',
+        from: 'tee',
+        distance: 180,
+      },
+    ],
+  },
   tee: {
     key: 'tee/white',
     values: [
