@@ -29,6 +29,7 @@ export function lineOfOp(op: Op, outing: Outing | null, held: HeldById | null): 
   if (fact && at) return scoreLine(fact, at, who, outing, held)
   if (kinds.has('key')) return keyLine(op, who, held)
   if (kinds.has('voidKey')) return voidLine(op, who, outing)
+  if (kinds.has('voidInvite')) return say(isTakenBack(op) ? 'history-invite-again' : 'history-invite-stopped', { who })
   if (kinds.has('invite')) return say('history-invited', { who })
   const noted = noteLine(op, who, outing)
   if (noted !== null) return noted
@@ -78,9 +79,11 @@ function voidLine({ facts }: Op, who: string, outing: Outing | null): string {
   return say(fact?.value === withdrawn ? 'history-taken-back' : 'history-taken-out', { who, phone })
 }
 
+const isTakenBack = ({ facts }: Pick<Op, 'facts'>): boolean => facts.every(({ value }) => value === withdrawn)
+
 /** A close over a close that stood takes a late score in. */
 function closeKey({ facts }: Op): 'history-opened' | 'history-accepted' | 'history-closed' {
-  if (facts.every(({ value }) => value === withdrawn)) return 'history-opened'
+  if (isTakenBack({ facts })) return 'history-opened'
   const isAgain = facts.some(({ key, replaces }) => parseKey(key)?.kind === 'closeBall' && replaces.length > 0)
   return isAgain ? 'history-accepted' : 'history-closed'
 }

@@ -10,17 +10,19 @@ import { type HeldOp, waitingMark } from '../sync/held-op.ts'
 import { holdingOf } from '../sync/holding.ts'
 import { codesOfText } from './codes.ts'
 import { grantOfInvite, storedOf } from './invite-meeting.ts'
+import { inviteToHandOn } from './inviting.ts'
 import { currentEngine, engineOf, logStore, showLog } from './open-outing.ts'
 import { freshRecord, keyFact } from './starting.ts'
 
 /** The open outing as text for another phone: what this phone holds, with the invite it came by where it may score. */
 export function handOverText(): string {
-  const { record, ops } = currentEngine().holding()
+  const holding = currentEngine().holding()
+  const { record, ops } = holding
   const handOver: HandOver = {
     sixThrees: 'hand-over',
     version: 1,
     log: record.log,
-    invite: record.invite,
+    invite: inviteToHandOn(holding),
     ops: [...ops.values()].filter(isWorthHanding).map(({ text }) => text),
   }
   return JSON.stringify(handOver)

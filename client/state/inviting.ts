@@ -2,7 +2,7 @@ import { standingsOf } from '#core/log/fold.ts'
 import { factsReplacing } from '#core/outing/acts.ts'
 import type { Role } from '#core/outing/facts.ts'
 import { makeKey } from '#core/outing/keys.ts'
-import type { GroupId } from '#core/values/ids.ts'
+import type { GroupId, InviteId } from '#core/values/ids.ts'
 import { factSchemas } from '#shared/facts.ts'
 import type { Engine } from '../sync/engine.ts'
 import { grantOf, groupsOf } from '../sync/feeds.ts'
@@ -56,8 +56,17 @@ const knownInvites = ({ record }: Holding): readonly InviteSecret[] =>
 
 function isGrant(holding: Holding, { id }: InviteSecret, { role, group }: Wanted): boolean {
   const grant = grantOfInvite(holding, id)
-  const isVoid = standingsOf(holding.state, makeKey('voidInvite', { invite: id })).length > 0
-  return !isVoid && grant?.role === role && grant.group === group
+  return !isStopped(holding, id) && grant?.role === role && grant.group === group
+}
+
+const isStopped = ({ state }: Holding, invite: InviteId): boolean =>
+  standingsOf(state, makeKey('voidInvite', { invite })).length > 0
+
+/** The invite that a hand-over carries: the one that this phone came by, or, once that is stopped, another for the same. */
+export function inviteToHandOn(holding: Holding): InviteSecret | null {
+  const came = holding.record.invite
+  const grant = came && isStopped(holding, came.id) ? grantOfInvite(holding, came.id) : null
+  return (grant && knownInvites(holding).find(invite => isGrant(holding, invite, grant))) ?? came
 }
 
 function labelOf({ state }: Holding, { role, group }: Wanted): string {

@@ -1,7 +1,7 @@
 import { withdrawn } from '#core/log/op.ts'
 import { factsReplacing } from '#core/outing/acts.ts'
 import { makeKey } from '#core/outing/keys.ts'
-import type { DeviceId } from '#core/values/ids.ts'
+import type { DeviceId, InviteId } from '#core/values/ids.ts'
 import type { Json } from '#core/values/json.ts'
 import { grantOf } from '../sync/feeds.ts'
 import { currentEngine } from './open-outing.ts'
@@ -13,11 +13,18 @@ export const takePhoneOut = (device: DeviceId): Promise<unknown> => setVoid(devi
 export const takePhoneBack = (device: DeviceId): Promise<unknown> => setVoid(device, withdrawn)
 
 const setVoid = (device: DeviceId, value: Json): Promise<unknown> =>
-  currentEngine().write(({ state }) => ({
-    scope: null,
-    act: value === withdrawn ? 'phone taken back' : 'phone taken out',
-    facts: factsReplacing(state, [{ key: makeKey('voidKey', { device }), value }]),
-  }))
+  writeVoid(value === withdrawn ? 'phone taken back' : 'phone taken out', makeKey('voidKey', { device }), value)
+
+/** The desk stops an invite: no phone comes in by it from then on, and those that came by it stay in. */
+export const stopInvite = (invite: InviteId): Promise<unknown> =>
+  writeVoid('invite stopped', makeKey('voidInvite', { invite }), true)
+
+/** Phones come in by it again. */
+export const restartInvite = (invite: InviteId): Promise<unknown> =>
+  writeVoid('invite good again', makeKey('voidInvite', { invite }), withdrawn)
+
+const writeVoid = (act: string, key: string, value: Json): Promise<unknown> =>
+  currentEngine().write(({ state }) => ({ scope: null, act, facts: factsReplacing(state, [{ key, value }]) }))
 
 /** Another player has this phone from here on; what was written on it before stays under the name that it had. */
 export async function renamePhone(label: string): Promise<void> {

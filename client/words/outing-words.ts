@@ -48,6 +48,8 @@ export const outingWords = {
   'history-taken-out': own('{who} took {phone}’s phone out'),
   'history-taken-back': own('{who} let {phone}’s phone in again'),
   'history-invited': own('{who} made an invite'),
+  'history-invite-stopped': own('{who} stopped an invite'),
+  'history-invite-again': own('{who} made a stopped invite good again'),
   'history-started': own('{who} started the outing'),
   'history-other': own('{who}: {act}'),
   'history-undo': own('Undo: {line}'),

@@ -128,7 +128,7 @@ function phonesOf(reading: Reading): Pick<Outing, 'phones' | 'invites'> {
   const phones = [...byId(reading, 'key', ({ device }) => device)]
   const invites = [...byId(reading, 'invite', ({ invite }) => invite)]
   return {
-    phones: new Map(phones.map(([id, { invite: _, ...grant }]) => [id, { ...grant, isVoid: voidKeys.has(id) }])),
+    phones: new Map(phones.map(([id, grant]) => [id, { ...grant, isVoid: voidKeys.has(id) }])),
     invites: new Map(invites.map(([id, grant]) => [id, { ...grant, isVoid: voidInvites.has(id) }])),
   }
 }

@@ -34,7 +34,7 @@ export interface Outing {
   readonly cards: ReadonlyMap<BallId, Card>
   readonly notes: Notes
   readonly phones: ReadonlyMap<DeviceId, Phone>
-  readonly invites: ReadonlyMap<InviteId, Grant & { readonly isVoid: boolean }>
+  readonly invites: ReadonlyMap<InviteId, Invite>
   /** Facts other than scores with two values; play goes on with the last of them. */
   readonly doubts: readonly Doubt[]
   readonly late: readonly LateScoreOfBall[]
@@ -92,7 +92,14 @@ export interface Game {
   readonly methods: GameMethods
 }
 
+/** What lets phones in; once void no phone comes in by it, and those that came stay in. */
+export interface Invite extends Grant {
+  readonly isVoid: boolean
+}
+
 export interface Phone extends Grant {
+  /** The invite that it came by; null for the phone that started the outing. */
+  readonly invite: InviteId | null
   readonly isVoid: boolean
 }
 

@@ -13,6 +13,7 @@ import { OutingPage } from '../outing/OutingPage.tsx'
 import { DeleteOuting } from './DeleteOuting.tsx'
 import { HandOver } from './HandOver.tsx'
 import { InviteLink } from './InviteLink.tsx'
+import { Invites } from './Invites.tsx'
 import { Phones } from './Phones.tsx'
 import { RemoveOuting } from './RemoveOuting.tsx'
 import { TakenOut, useIsOut } from './TakenOut.tsx'
@@ -34,6 +35,8 @@ export function ShareScreen() {
   const log = useOuting(store => store.log)
   const role = useOuting(store => store.me?.role ?? null)
   const own = useOuting(store => store.me?.group ?? null)
+  // Once an invite is stopped another one is shown.
+  const stopped = useOuting(store => [...(store.outing?.invites.values() ?? [])].filter(each => each.isVoid).length)
   const isOut = useIsOut()
   const [chosen, setChosen] = useState('')
   const isDeleted = useOuting(isDeletedOnServer)
@@ -53,12 +56,13 @@ export function ShareScreen() {
             onValue={setChosen}
           />
           {offer.words !== undefined && <ThreeWords key={`words ${offer.id}`} group={offer.words} />}
-          <InviteLink key={offer.id} role={offer.role} group={offer.group} />
+          <InviteLink key={`${offer.id} ${stopped}`} role={offer.role} group={offer.group} />
         </>
       ) : (
         !isOut && <p>{say(isCardLog(log) ? 'card-home-read' : isDeleted ? 'stranger-deleted' : 'share-viewing')}</p>
       )}
       {!isCardLog(log) && <HandOver />}
+      <Invites />
       <Phones />
       <section className="section" aria-label={say('share-this-phone')}>
         <h2>{say('share-this-phone')}</h2>

@@ -77,7 +77,9 @@ describe('a line of history', () => {
     const after = op('cedar', 4, [fact(key, 6, 'cedar.2')])
     const out = op('alder', 3, [fact('void/key/cedar', true)])
     const back = op('alder', 4, [fact('void/key/cedar', null, 'alder.3')])
-    const all = [start, joined, before, handed, after, out, back]
+    const stopped = op('alder', 5, [fact('void/invite/oak', true)])
+    const again = op('alder', 6, [fact('void/invite/oak', null, 'alder.5')])
+    const all = [start, joined, before, handed, after, out, back, stopped, again]
     const now = outingOf(foldOps(emptyLog, all), isKnownValue)
     const byId = new Map(all.map(each => [`${each.device}.${each.n}` as OpId, each]))
     expect(all.slice(1).map(each => lineOfOp(each, now, byId))).toEqual([
@@ -87,6 +89,8 @@ describe('a line of history', () => {
       'Maple changed Rowan’s 8th from 5 to 6',
       'Alder took Maple’s phone out',
       'Alder let Maple’s phone in again',
+      'Alder stopped an invite',
+      'Alder made a stopped invite good again',
     ])
   })
 })

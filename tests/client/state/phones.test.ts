@@ -175,6 +175,56 @@ describe('a phone that is taken out', () => {
   })
 })
 
+describe('an invite that is stopped', () => {
+  test('keeps in who came by it, lets nobody else in, and the next link and hand-over carry another', async () => {
+    const alder = await startAlder()
+    const link = await alder.actions.inviteLink('desk', null)
+    const birch = await open()
+    await birch.actions.joinOuting(link, 'Birch')
+    await until(isOnServer(birch))
+    await until(() => alder.store.getState().outing?.phones.size === 2)
+    const [id] = [...(alder.store.getState().outing?.invites ?? [])].find(([, { role }]) => role === 'desk') ?? []
+    if (!id) throw new Error('no invite')
+    const { outing } = alder.store.getState()
+    expect([...(outing?.phones.values() ?? [])].filter(({ invite }) => invite === id)).toMatchObject([
+      { label: 'Birch' },
+    ])
+
+    await alder.actions.stopInvite(id)
+    await until(isOnServer(alder))
+    const cedar = await open()
+    expect(await cedar.actions.joinOuting(link, 'Cedar')).toEqual({ ok: false, error: 'void' })
+    await birch.actions.enterScore({ ball: rowan, hole: 8, lap: 1, score: 6 })
+    await until(isOnServer(birch))
+    await until(() => scoreOf(alder)[0] === 6)
+    const next = await alder.actions.inviteLink('desk', null)
+    expect(next).not.toBe(link)
+    expect(await cedar.actions.joinOuting(next, 'Cedar')).toMatchObject({ ok: true })
+    await until(isOnServer(cedar))
+    const rowansPhone = await open()
+    await rowansPhone.actions.takeOver(alder.actions.handOverText(), 'Rowan')
+    await until(isOnServer(rowansPhone))
+    await until(() => alder.store.getState().outing?.phones.size === 4)
+
+    await alder.actions.restartInvite(id)
+    await until(isOnServer(alder))
+    const maple = await open()
+    expect(await maple.actions.joinOuting(link, 'Maple')).toMatchObject({ ok: true })
+  })
+
+  test('with no signal, waits on the phone of the desk and holds once it is sent', async () => {
+    const alder = await open('http://127.0.0.1:9')
+    await alder.actions.startOuting(oneGroup, 'Alder')
+    const link = await alder.actions.inviteLink('viewer', null)
+    const [id] = [...(alder.store.getState().outing?.invites ?? [])].find(([, { role }]) => role === 'viewer') ?? []
+    if (!id) throw new Error('no invite')
+    await alder.actions.stopInvite(id)
+    expect(alder.store.getState().foot.waiting).toBeGreaterThan(0)
+    expect(alder.store.getState().outing?.invites.get(id)?.isVoid).toBe(true)
+    expect(await alder.actions.inviteLink('viewer', null)).not.toBe(link)
+  })
+})
+
 test('a phone that another player has goes by the new name on every phone', async () => {
   const alder = await startAlder(twoGroups)
   const link = await alder.actions.inviteLink('scorer', 'second' as GroupId)
