@@ -1,8 +1,8 @@
 import type { HeldOp } from '#client/sync/held-op.ts'
-import { isKeyOf, type Op } from '#core/log/op.ts'
+import { isKeyOf, type Op, opIdOf } from '#core/log/op.ts'
 import type { GroupId, LogId, OpId } from '#core/values/ids.ts'
 import type { Entry } from '#server/store/store.ts'
-import type { Disk } from './disk.ts'
+import type { Disk, Kept } from './disk.ts'
 import type { Watch } from './link.ts'
 import type { Phone } from './phone.ts'
 import { plainFold } from './plain-fold.ts'
@@ -65,11 +65,10 @@ export function createLedger(server: Server, phonesOf: () => readonly Phone[]): 
       const isOfThisEra = record.era !== null && record.era === server.era(phone.log)
       const isSaved = engine.foot().phone === 'saved'
       const there = server.held(phone.log)
-      const onDisk = phone.disk.kept.ops
+      const isOnDisk = keptIn(phone.disk.kept)
       for (const [id, held] of ops) {
         if (isSaved) safe.add(`${held.op.log} ${held.op.act}`)
-        if (isSaved && onDisk.get(id)?.text !== held.text)
-          fail('falseMarks', `${phone.name} says ${id} is kept, and it is not`)
+        if (isSaved && !isOnDisk(held)) fail('falseMarks', `${phone.name} says ${id} is kept, and it is not`)
         const isSaidThere = held.mark.kind === 'none'
         if (isSaidThere && isOfThisEra && there.get(id)?.text !== held.text) {
           fail('falseMarks', `${phone.name} says ${id} is on the server, and it is not`)
@@ -207,6 +206,13 @@ const isSaidAgain = (phones: readonly Phone[], ...ids: readonly OpId[]): boolean
 
 /** A phone gives its key again under each of its names. */
 const isCounted = (act: string): boolean => !act.endsWith('phone joined')
+
+/** Under its name, or already under a new one of its phone, in the moment before the page hears that it is written. */
+const keptIn = ({ record, ops }: Kept): ((held: HeldOp) => boolean) => {
+  const renamed = new Set([...ops.values()].filter(({ op }) => op.device === record.device).map(({ op }) => op.act))
+  return ({ op, text }) =>
+    ops.get(opIdOf(op))?.text === text || (record.formerly?.includes(op.device) === true && renamed.has(op.act))
+}
 
 const actsOn = ({ kept }: Disk): string[] => (kept ? [...kept.ops.values()].map(({ text }) => actOf(text)) : [])
 
