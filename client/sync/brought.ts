@@ -2,7 +2,7 @@ import { opIdOf } from '#core/log/op.ts'
 import type { LogId } from '#core/values/ids.ts'
 import { parseOpShape } from '#shared/op.ts'
 import { type HeldOp, type Mark, waitingMark } from './held-op.ts'
-import type { Holding } from './holding.ts'
+import { type Holding, withOwnNumbers } from './holding.ts'
 import type { Change, LogRecord } from './log-store.ts'
 
 /** An op that came by file or hand; null when it is none of this log. */
@@ -12,7 +12,7 @@ export function heldOfText(log: LogId, text: string, place: number, mark: Mark):
   return { op: parsed.value, text, seq: null, serverAt: null, carrier: null, mark, place }
 }
 
-/** Puts in what is not held yet, to be sent on. */
+/** Puts in what is not held yet, to be sent on. What this phone said and has forgotten since is its own again. */
 export function broughtChange({ ops, record }: Holding, texts: readonly string[]): Change {
   const put: HeldOp[] = []
   for (const text of texts) {
@@ -22,6 +22,9 @@ export function broughtChange({ ops, record }: Holding, texts: readonly string[]
   const nextPlace = record.nextPlace + put.length
   return {
     put,
-    record: (current: LogRecord) => ({ ...current, nextPlace: Math.max(current.nextPlace, nextPlace) }),
+    record: (current: LogRecord) => ({
+      ...withOwnNumbers(current, put),
+      nextPlace: Math.max(current.nextPlace, nextPlace),
+    }),
   }
 }

@@ -1,6 +1,6 @@
 import type { HeldOp } from '#client/sync/held-op.ts'
 import { isKeyOf, type Op, opIdOf } from '#core/log/op.ts'
-import type { GroupId, LogId, OpId } from '#core/values/ids.ts'
+import type { DeviceId, GroupId, LogId, OpId } from '#core/values/ids.ts'
 import type { Entry } from '#server/store/store.ts'
 import type { Disk, Kept } from './disk.ts'
 import type { Watch } from './link.ts'
@@ -48,6 +48,10 @@ export function createLedger(server: Server, phonesOf: () => readonly Phone[]): 
   const faults: Faults = { lost: 0, duplicated: 0, diverged: 0, falseMarks: 0, outOfRights: 0, words: [] }
   /** Acts that were shown as kept on the phone, or that the server answered as stored. */
   const safe = new Set<string>()
+  /** Names that a phone gave up because they were taken, and those that it took instead. */
+  const renamed = new Set<DeviceId>()
+  /** Everything that a server has ever stored, as texts. */
+  const everStored = new Set<string>()
 
   const fail = (kind: Exclude<keyof Faults, 'words'>, words: string): void => {
     faults[kind]++
@@ -62,12 +66,14 @@ export function createLedger(server: Server, phonesOf: () => readonly Phone[]): 
       const engine = phone.page?.engine
       if (!engine || !phone.disk.kept) return
       const { ops, record } = engine.holding()
+      if (record.formerly) for (const name of [record.device, ...record.formerly]) renamed.add(name)
       const isOfThisEra = record.era !== null && record.era === server.era(phone.log)
       const isSaved = engine.foot().phone === 'saved'
       const there = server.held(phone.log)
       const isOnDisk = keptIn(phone.disk.kept)
       for (const [id, held] of ops) {
-        if (isSaved) safe.add(`${held.op.log} ${held.op.act}`)
+        // What only a phone that was taken out still holds can reach nobody any more.
+        if (isSaved && !phone.isVoided) safe.add(`${held.op.log} ${held.op.act}`)
         if (isSaved && !isOnDisk(held)) fail('falseMarks', `${phone.name} says ${id} is kept, and it is not`)
         const isSaidThere = held.mark.kind === 'none'
         if (isSaidThere && isOfThisEra && there.get(id)?.text !== held.text) {
@@ -86,7 +92,10 @@ export function createLedger(server: Server, phonesOf: () => readonly Phone[]): 
         if (question === 'push') noteVerdicts(sent as { ops: readonly string[] }, heard)
       },
     }),
-    stored: entry => checkRights(entry),
+    stored: entry => {
+      everStored.add(entry.text)
+      checkRights(entry)
+    },
     destroyed: phones => {
       const left = new Set<string>()
       const logs = new Set(phones.map(({ log }) => log))
@@ -101,10 +110,14 @@ export function createLedger(server: Server, phonesOf: () => readonly Phone[]): 
     },
   }
 
-  /** Its own in the order in which they were said; its key may go before all. */
+  /**
+   * Its own in the order in which they were said; its key may go before all, and what a server has had before comes
+   * back to a phone by hand in any order.
+   */
   const checkOrder = (phone: Phone, texts: readonly string[]): void => {
     const record = phone.page?.engine.holding().record
-    const own = texts.map(parsed).filter(op => op.device === record?.device)
+    const said = texts.filter(text => !everStored.has(text)).map(parsed)
+    const own = said.filter(op => op.device === record?.device)
     const rest = own[0]?.facts.some(({ key }) => key === `key/${record?.device}`) ? own.slice(1) : own
     for (const [index, op] of rest.entries()) {
       const next = rest[index + 1]
@@ -149,14 +162,15 @@ export function createLedger(server: Server, phonesOf: () => readonly Phone[]): 
   }
 
   const checkLog = (log: LogId, phones: readonly Phone[]): void => {
-    const seen = new Map<string, OpId>()
-    for (const [id, { text }] of server.held(log)) {
+    const seen = new Map<string, Op>()
+    for (const { text } of server.held(log).values()) {
       const act = actOf(text)
+      const op = parsed(text)
       const other = seen.get(act)
-      if (other !== undefined && isCounted(act) && !isSaidAgain(phones, other, id)) {
-        fail('duplicated', `"${act}" is ${other} and ${id}`)
+      if (other !== undefined && isCounted(act) && !isSaidAgain(other, op)) {
+        fail('duplicated', `"${act}" is ${opIdOf(other)} and ${opIdOf(op)}`)
       }
-      seen.set(act, id)
+      seen.set(act, op)
     }
     const own = phones.filter(phone => phone.log === log)
     const open = new Set(own.flatMap(phone => actsNotThere(phone)))
@@ -165,6 +179,10 @@ export function createLedger(server: Server, phonesOf: () => readonly Phone[]): 
       if (isOfLog && !seen.has(act) && !open.has(act)) fail('lost', `"${act}"`)
     }
   }
+
+  /** By a phone whose name was taken, perhaps from the same old copy of its storage twice: it says the same. */
+  const isSaidAgain = (one: Op, other: Op): boolean =>
+    (renamed.has(one.device) || renamed.has(other.device)) && saidBy(one) === saidBy(other)
 
   /** All that this phone holds, and all that the server has for it, gives what it shows. */
   const checkEnd = (phone: Phone): void => {
@@ -200,9 +218,7 @@ const actOf = (text: string): string => {
   const op = parsed(text)
   return `${op.log} ${op.act}`
 }
-/** By a phone whose name was taken while the answer for the first was on its way: it stands twice and says the same. */
-const isSaidAgain = (phones: readonly Phone[], ...ids: readonly OpId[]): boolean =>
-  phones.some(({ disk }) => disk.kept?.record.formerly?.some(name => ids.some(id => id.startsWith(`${name}.`))))
+const saidBy = ({ facts }: Op): string => JSON.stringify(facts.map(({ key, value }) => [key, value]))
 
 /** A phone gives its key again under each of its names. */
 const isCounted = (act: string): boolean => !act.endsWith('phone joined')

@@ -58,12 +58,15 @@ export function createTroubles(parts: TroubleParts): Troubles {
   const oldStorage = new Map<Phone, Kept>()
   let undo = new Set<() => void>()
 
+  /** What a phone held when it lost its storage. */
+  const lostBefore = new Map<Phone, readonly OpId[]>()
+  const everHeld = (phone: Phone): OpId[] => [...(lostBefore.get(phone) ?? []), ...(phone.disk.kept?.ops.keys() ?? [])]
   /** Ops that a phone has forgotten and may name anew, which a server holds. */
   const forgotten = new Set<OpId>()
   /** Whether the server can say that the names it would take again are taken. */
-  const isSafelyForgotten = ({ disk, log }: Phone, old: Kept): boolean => {
-    const lost = [...(disk.kept?.ops.keys() ?? [])].filter(id => !old.ops.has(id))
-    if (lost.some(id => !server.held(log).has(id))) return false
+  const isSafelyForgotten = (phone: Phone, old: Kept): boolean => {
+    const lost = everHeld(phone).filter(id => !old.ops.has(id))
+    if (lost.some(id => !server.held(phone.log).has(id))) return false
     for (const id of lost) forgotten.add(id)
     return true
   }
@@ -120,6 +123,7 @@ export function createTroubles(parts: TroubleParts): Troubles {
       // Who founded the outing has to have been heard by somebody.
       if (server.held(phone.log).size < 4) return false
       kill(phone)
+      lostBefore.set(phone, everHeld(phone))
       phone.disk.kept = null
       ledger.destroyed(phones)
       return true
@@ -129,6 +133,7 @@ export function createTroubles(parts: TroubleParts): Troubles {
       const old = oldStorage.get(phone)
       if (!old || !isSafelyForgotten(phone, old)) return false
       kill(phone)
+      lostBefore.set(phone, everHeld(phone))
       phone.disk.kept = old
       ledger.destroyed(phones)
       return true

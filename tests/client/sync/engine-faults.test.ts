@@ -132,6 +132,26 @@ describe('a phone that dies', () => {
     expect(again.engine.holding().record.device).toBe('alder')
     expect(again.engine.foot()).toMatchObject({ waiting: 0, refused: [] })
   })
+
+  test('and comes back as an old copy never draws a number that comes back to it by hand', async () => {
+    const alder = await startLive()
+    const before = await alder.store.load(quillmoor)
+    await alder.say(eighth, 5)
+    await alder.say(ninth, 5)
+    alder.engine.disconnect()
+    const texts = [...alder.engine.holding().ops.values()].map(({ text }) => text)
+    const oldCopy = createMemoryStore()
+    if (before) await oldCopy.save(before.record, before.ops)
+    const again = await start('alder', { store: oldCopy })
+    await again.engine.bring(texts)
+    await again.say(tenth, 3)
+    await again.say('g/first/score/rowan/11/1/card', 7)
+    again.link.plug()
+    await again.flush()
+    expect([eighth, ninth, tenth].map(valuesStored)).toEqual([[5], [5], [3]])
+    expect(again.engine.holding().record.device).toBe('alder')
+    expect(again.engine.foot()).toMatchObject({ waiting: 0, refused: [] })
+  })
 })
 
 describe('identity taken', () => {
