@@ -1,6 +1,6 @@
-import { execFileSync } from 'node:child_process'
 import { parseArgs } from 'node:util'
 import { importAsBuilt } from '#tests/kit/as-built.ts'
+import { commitOf } from './commit-of.ts'
 
 /** Runs seeds of the simulation: npm run --silent chaos -- --seeds N [--first S]. Standard output is the JSON alone. */
 const { seeds, first } = numbersGiven()
@@ -25,12 +25,4 @@ function numbersGiven(): { readonly seeds: number; readonly first: number } {
 function whole(name: string, text: string): number {
   if (!/^[1-9]\d{0,8}$/.test(text)) throw new Error(`--${name} is a whole number from 1`)
   return Number(text)
-}
-
-function commitOf(): string | null {
-  try {
-    return execFileSync('git', ['rev-parse', 'HEAD'], { encoding: 'utf8' }).trim()
-  } catch {
-    return null
-  }
 }

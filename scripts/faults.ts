@@ -1,7 +1,7 @@
-import { execFileSync } from 'node:child_process'
 import { parseArgs } from 'node:util'
 import type { Outcome } from '#tests/faults/fault.ts'
 import { faults } from '#tests/faults/faults.ts'
+import { commitOf } from './commit-of.ts'
 
 /**
  * Real faults on real processes: npm run --silent faults -- [--only NAME] [--short]. Standard output is the JSON alone.
@@ -32,13 +32,5 @@ function asked() {
   } catch (error) {
     process.stderr.write(`faults: ${error instanceof Error ? error.message : error}\n`)
     process.exit(2)
-  }
-}
-
-function commitOf(): string | null {
-  try {
-    return execFileSync('git', ['rev-parse', 'HEAD'], { encoding: 'utf8' }).trim()
-  } catch {
-    return null
   }
 }
