@@ -31,11 +31,14 @@ export interface Limiter {
 export function networkOf(address: string): string {
   if (!address.includes(':') || address.startsWith('::ffff:')) return address
   const [head = '', tail] = address.split('::')
-  const groups = (text: string | undefined): string[] => (text ? text.split(':') : [])
+  const groups = (text: string | undefined): string[] => (text ? text.split(':').map(withoutZeros) : [])
   const written = [...groups(head), ...groups(tail)].length
   const zeros = tail === undefined ? [] : Array.from({ length: Math.max(0, 8 - written) }, () => '0')
   return [...groups(head), ...zeros, ...groups(tail)].slice(0, 4).join(':')
 }
+
+/** A group of IPv6 may be written with zeros before it, in either case of letters. */
+const withoutZeros = (group: string): string => group.replace(/^0+(?=.)/, '').toLowerCase()
 
 const salt = randomBytes(16)
 

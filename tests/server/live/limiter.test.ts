@@ -41,6 +41,7 @@ describe('an address of IPv6', () => {
     ['2001:db8:0:0:5::1', '2001:db8:0:0'],
     ['2001:db8:1::', '2001:db8:1:0'],
     ['::1', '0:0:0:0'],
+    ['2001:0DB8:0000:00a0::1', '2001:db8:0:a0'],
   ])('%s counts as one of the network %s', (address, network) => {
     expect(networkOf(address)).toBe(network)
   })
