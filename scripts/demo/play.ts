@@ -1,4 +1,6 @@
 import { setTimeout as wait } from 'node:timers/promises'
+import { formatScore } from '#client/words/figures.ts'
+import { say as wordFor } from '#client/words/say-any.ts'
 import type { HoleScore } from '#core/card/score.ts'
 import { scoreFact } from '#core/outing/acts.ts'
 import { outingOf } from '#core/outing/outing-of.ts'
@@ -23,12 +25,12 @@ export async function playRound(phones: readonly DemoPhone[], { paceS, say }: Pa
       await putIn(phone, place, hole)
     }
     for (const phone of phones) await whenOnServer(phone)
-    say(`Hole ${hole}: ${demoPlayers.map(({ name }, place) => `${name} ${wordOf(scoreOf(place, hole))}`).join(', ')}`)
+    say(
+      `Hole ${hole}: ${demoPlayers.map(({ name }, place) => `${name} ${formatScore(scoreOf(place, hole))}`).join(', ')}`,
+    )
     if (hole % 3 === 0) for (const line of boardOf(phones[0])) say(line)
   }
 }
-
-const wordOf = (score: HoleScore): string => (typeof score === 'number' ? String(score) : 'picked up')
 
 function scoreOf(place: number, hole: number): HoleScore {
   const strokes = demoPlayers[place]?.strokes[hole - 1] ?? 0
@@ -48,7 +50,9 @@ function boardOf(phone: DemoPhone | undefined): string[] {
   return settledOf(outing, resultsOf(outing)).games.flatMap(game => {
     if (game.kind === 'match') return game.matches.map(matchLine)
     if (game.kind !== 'total') return []
-    return [`  ${game.format}: ${game.lines.map(({ names, total }) => `${names.join(' & ')} ${total}`).join(', ')}`]
+    return [
+      `  ${wordFor(game.format)}: ${game.lines.map(({ names, total }) => `${names.join(' & ')} ${total}`).join(', ')}`,
+    ]
   })
 }
 

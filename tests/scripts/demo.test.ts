@@ -14,7 +14,7 @@ describe('the demo', () => {
     expect(lines[0]).toMatch(new RegExp(`^Four phones play Quillmoor\\..* http://127\\.0\\.0\\.1:${port}/#/join/`))
     expect(lines.filter(line => line.startsWith('Hole '))).toHaveLength(18)
     expect(lines).toContain('Hole 8: Alder 6, Birch 5, Cedar picked up, Rowan 6')
-    expect(lines.at(-1)).toBe('  stableford: Birch 37, Rowan 35, Alder 33, Cedar 27')
+    expect(lines.at(-1)).toBe('  Stableford: Birch 37, Rowan 35, Alder 33, Cedar 27')
     expect(lines.at(-2)).toBe('  Birch & Rowan 4 & 2 against Alder & Cedar')
   }, 60_000)
 
