@@ -45,8 +45,6 @@ export async function openOuting(log: LogId): Promise<void> {
   else outingStore.setState({ ...closedOuting, log, phase: 'not here' }, true)
 }
 
-export const closeOuting = (): void => closeLog()
-
 /** Writes one act; each fact replaces what is seen under its key. */
 export async function act(name: string, facts: readonly NewFact[]): Promise<void> {
   await currentEngine().write(({ state }) => ({

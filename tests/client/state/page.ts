@@ -29,9 +29,12 @@ export async function openPage(origin: string, disk = new IDBFactory()): Promise
 
 /** What a screen can have done, whichever file it is in. */
 async function loadActions() {
+  const { currentEngine: engineNow } = await import('#client/state/open-outing.ts')
   return {
     ...(await import('#client/state/actions.ts')),
     ...(await import('#client/state/asking-in.ts')),
+    ...(await import('#client/state/card-giving.ts')),
+    ...(await import('#client/state/codes.ts')),
     ...(await import('#client/state/deleting.ts')),
     ...(await import('#client/state/files.ts')),
     ...(await import('#client/state/handing-over.ts')),
@@ -40,6 +43,9 @@ async function loadActions() {
     ...(await import('#client/state/letting-in.ts')),
     ...(await import('#client/state/phones.ts')),
     ...(await import('#client/state/starting.ts')),
+    /** The page goes away. */
+    closeOuting: (await import('#client/state/open-outing.ts')).closeLog,
+    holding: () => engineNow().holding(),
   }
 }
 
