@@ -51,7 +51,7 @@ function boardOf(phone: DemoPhone | undefined): string[] {
     if (game.kind === 'match') return game.matches.map(matchLine)
     if (game.kind !== 'total') return []
     return [
-      `  ${wordFor(game.format)}: ${game.lines.map(({ names, total }) => `${names.join(' & ')} ${total}`).join(', ')}`,
+      `  ${game.format === null ? game.id : wordFor(game.format)}: ${game.lines.map(({ names, total }) => `${names.join(' & ')} ${total}`).join(', ')}`,
     ]
   })
 }
