@@ -5,8 +5,18 @@ import { formatIndex } from '#core/outing/tenths.ts'
 import type { TeeId } from '#core/values/ids.ts'
 import { formatOrdinal } from '../words/figures.ts'
 import { isWordKey, say } from '../words/say-any.ts'
+import { shapeName } from '../words/sketch-text.ts'
 
-const mended: ReadonlySet<FactKind> = new Set(['title', 'hole', 'tee', 'player', 'handicap', 'playerTee'])
+const mended: ReadonlySet<FactKind> = new Set([
+  'title',
+  'hole',
+  'tee',
+  'green',
+  'shape',
+  'player',
+  'handicap',
+  'playerTee',
+])
 
 /** What was put right in title, course, names or handicaps, as one line; null for an act of another kind. */
 export function mendLine({ value }: Fact, parts: KeyParts, who: string, outing: Outing | null): string | null {
@@ -14,7 +24,7 @@ export function mendLine({ value }: Fact, parts: KeyParts, who: string, outing: 
   const key = `history-${value === withdrawn ? 'no-' : ''}${parts.kind}`
   if (!isWordKey(key)) return null
   const player = (parts.player && outing?.players.get(parts.player)?.name) || String(parts.player)
-  return say(key, { who, player, ...fillOf(parts, value, outing) })
+  return say(key, { who, player, hole: String(parts.hole), ...fillOf(parts, value, outing) })
 }
 
 function fillOf({ kind, hole }: KeyParts, value: unknown, outing: Outing | null): Readonly<Record<string, string>> {
@@ -26,6 +36,10 @@ function fillOf({ kind, hole }: KeyParts, value: unknown, outing: Outing | null)
       const { par, index } = value as FactValues['hole']
       return { hole: formatOrdinal(hole ?? 0), par: String(par), index: String(index) }
     }
+    case 'green':
+      return {}
+    case 'shape':
+      return { shape: shapeName(value as FactValues['shape']) }
     case 'handicap':
       return { figure: figureWords(value as FactValues['handicap']) }
     case 'playerTee':

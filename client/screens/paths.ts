@@ -38,5 +38,8 @@ export const aimsPath = (log: LogId): string => `/o/${log}/targets`
 /** The player's own plan for a hole. */
 export const planPath = (log: LogId, { hole, lap }: PlayedHole): string => `/o/${log}/plan/${hole}/${lap}`
 
+/** The sketch of a hole, the course's. */
+export const sketchPath = (log: LogId, hole: number): string => `/o/${log}/sketch/${hole}`
+
 /** The player's bag, opened from an outing. */
 export const bagPath = (log: LogId, { hole, lap }: PlayedHole): string => `/o/${log}/bag/${hole}/${lap}`

@@ -18,6 +18,7 @@ export const outingRoutes = {
   groups: '/o/:log/groups',
   mend: '/o/:log/mend',
   rulings: '/o/:log/rulings',
+  sketch: '/o/:log/sketch/:hole',
   targets: '/o/:log/targets',
   plan: '/o/:log/plan/:hole/:lap',
   'bag-from': '/o/:log/bag/:hole/:lap',

@@ -15,6 +15,7 @@ import { resultWords } from './result-words.ts'
 import { rulingWords } from './ruling-words.ts'
 import { holeCatalogue } from './say.ts'
 import { screenWords } from './screen-words.ts'
+import { sketchWords } from './sketch-words.ts'
 import { createSpeaker } from './speaker.ts'
 import { standingWords } from './standing-words.ts'
 import { startWords } from './start-words.ts'
@@ -42,6 +43,7 @@ export const catalogue = {
   ...phoneWords,
   ...handOverWords,
   ...planWords,
+  ...sketchWords,
 }
 
 export type WordKey = keyof typeof catalogue

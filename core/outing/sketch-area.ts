@@ -24,6 +24,18 @@ export const greenIn = (green: GreenSketch | null, unit: LengthUnit): GreenSketc
   }
 }
 
+/** No pin is set nearer to the edge, in yards. Source: published practice of tour courses, four paces. */
+const pinFromEdge = 4
+
+/**
+ * How far a front or a back pin is from the middle of a green: the middle of its third, and no nearer to the edge than pins
+ * are set; in whole units of the green. Source: our own.
+ */
+export function pinFromMiddle({ depth, unit }: GreenSketch): number {
+  const fromEdge = amountIn({ amount: pinFromEdge, unit: 'yards' }, unit)
+  return Math.max(0, Math.floor(Math.min(depth / 3, depth / 2 - fromEdge) + 1 / 2))
+}
+
 /**
  * Where a shape lies, in whole units of the hole's `length`; null for one told from the tee of a hole whose length is not
  * known. Of a green of odd size the half unit is in the sum.

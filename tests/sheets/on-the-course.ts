@@ -54,6 +54,13 @@ export const ownPlan: Story = async stage => {
   await stage.show(page, 'Plan, in the trees')
   await goTo(page, 'bag/8/1')
   await stage.show(page, 'Bag, from the plan')
+  await goTo(page, 'sketch/8')
+  await stage.show(page, 'Sketch, nothing drawn')
+  for (const name of ['24', 'Bunker', 'left of the green', 'Fairway', 'Water', 'right of the line']) {
+    await page.getByRole('button', { name, exact: true }).first().click()
+  }
+  await expect(page.getByText('Water right of the line:')).toBeVisible()
+  await stage.show(page, 'Sketch, a shape opened')
   await goTo(page, 'reset/2')
   await stage.show(page, 'Reset, own score only', { window: true })
 }

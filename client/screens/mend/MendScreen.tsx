@@ -7,6 +7,7 @@ import { GiveCourse } from '../start/GiveCourse.tsx'
 import { StrokesList } from '../strokes/StrokesList.tsx'
 import { MendHole } from './MendHole.tsx'
 import { MendPlayers } from './MendPlayers.tsx'
+import { MendSketches } from './MendSketches.tsx'
 import { MendTees } from './MendTees.tsx'
 
 /** What was wrong from the start, put right in the middle of the round: every game follows, no score moves. */
@@ -14,7 +15,8 @@ export function MendScreen() {
   const outing = useOuting(store => store.outing)
   const results = useResults()
   const role = useOuting(store => store.me?.role ?? null)
-  if (!outing || !results) return null
+  const log = useOuting(store => store.log)
+  if (!outing || !results || !log) return null
   const course = courseOfOuting(outing)
   return (
     <OutingPage tab="card">
@@ -36,6 +38,7 @@ export function MendScreen() {
           <h2>{say('strokes-title')}</h2>
           <StrokesList outing={outing} results={results} />
         </section>
+        <MendSketches outing={outing} log={log} />
         {course && <GiveCourse course={course} />}
       </div>
     </OutingPage>

@@ -23,6 +23,7 @@ const MendScreen = lazyScreen(async () => (await import('../mend/MendScreen.tsx'
 const PlanScreen = lazyScreen(async () => (await import('../hole/own/PlanScreen.tsx')).PlanScreen)
 const ResetScreen = lazyScreen(async () => (await import('../hole/ResetScreen.tsx')).ResetScreen)
 const RulingsScreen = lazyScreen(async () => (await import('../rulings/RulingsScreen.tsx')).RulingsScreen)
+const SketchScreen = lazyScreen(async () => (await import('../sketch/SketchScreen.tsx')).SketchScreen)
 const ShareScreen = lazyScreen(async () => (await import('../share/ShareScreen.tsx')).ShareScreen)
 
 /** One outing: opens it and shows the part that the address names. */
@@ -44,6 +45,7 @@ export function OutingScreen({ log }: { readonly log: LogId }) {
       <Route path={outingRoutes.groups} component={GroupsScreen} />
       <Route path={outingRoutes.mend} component={MendScreen} />
       <Route path={outingRoutes.rulings} component={RulingsScreen} />
+      <Route path={outingRoutes.sketch}>{({ hole }) => <SketchScreen hole={Number(hole)} />}</Route>
       <Route path={outingRoutes.share} component={ShareScreen} />
       <Route path={outingRoutes.targets} component={AimsScreen} />
       <Route path={outingRoutes.plan}>

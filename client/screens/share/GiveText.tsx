@@ -8,10 +8,12 @@ interface Props {
   /** What the file is called, on its button and on the disk. */
   readonly fileTitle: string
   readonly fileName: string
+  /** What the codes hold where the whole text takes more than one, and a word on what they leave out. */
+  readonly shorter?: { readonly text: string; readonly note: string } | undefined
 }
 
 /** A text for another phone with no signal: as codes, or as a file. */
-export function GiveText({ text, fileTitle, fileName }: Props) {
+export function GiveText({ text, fileTitle, fileName, shorter }: Props) {
   const [isShown, setShown] = useState(false)
   return (
     <>
@@ -21,7 +23,7 @@ export function GiveText({ text, fileTitle, fileName }: Props) {
         </button>
         <FileLink text={text} title={fileTitle} name={fileName} />
       </div>
-      {isShown && <CodesOfText text={text} />}
+      {isShown && <CodesOfText text={text} shorter={shorter} />}
     </>
   )
 }
@@ -40,17 +42,35 @@ function FileLink({ text, title, name }: { readonly text: string; readonly title
   )
 }
 
-function CodesOfText({ text }: { readonly text: string }) {
+function CodesOfText({ text, shorter }: Pick<Props, 'text' | 'shorter'>) {
   const [codes, setCodes] = useState<readonly string[] | null>(null)
+  const [isShort, setShort] = useState(false)
+  const short = shorter?.text
   useEffect(() => {
     let isWanted = true
-    codesOfText(text).then(
-      made => isWanted && setCodes(made),
+    fewCodes(text, short).then(
+      made => {
+        if (!isWanted) return
+        setCodes(made.codes)
+        setShort(made.isShort)
+      },
       (reason: unknown) => reportError(reason),
     )
     return () => {
       isWanted = false
     }
-  }, [text])
-  return codes === null ? <p role="status">{say('working')}</p> : <CodeTurner codes={codes} />
+  }, [text, short])
+  if (codes === null) return <p role="status">{say('working')}</p>
+  return (
+    <>
+      {isShort && shorter && <p className="quiet">{shorter.note}</p>}
+      <CodeTurner codes={codes} />
+    </>
+  )
+}
+
+async function fewCodes(text: string, short: string | undefined) {
+  const codes = await codesOfText(text)
+  if (codes.length <= 1 || short === undefined) return { codes, isShort: false }
+  return { codes: await codesOfText(short), isShort: true }
 }

@@ -9,7 +9,17 @@ export function GiveCourse({ course }: { readonly course: PlainCourse }) {
     <section className="section" aria-label={say('course-give')}>
       <h2>{say('course-give')}</h2>
       <p className="quiet">{say('course-give-hint')}</p>
-      <GiveText text={courseText(course)} fileTitle={say('course-give-file')} fileName="course.json" />
+      <GiveText
+        text={courseText(course)}
+        fileTitle={say('course-give-file')}
+        fileName="course.json"
+        shorter={course.sketches && { text: courseText(withoutSketches(course)), note: say('course-codes-short') }}
+      />
     </section>
   )
+}
+
+/** The course as it is on a card. */
+function withoutSketches({ sketches: _, ...course }: PlainCourse): PlainCourse {
+  return course
 }

@@ -179,6 +179,7 @@ export const screenStates = {
     'a player with a fault',
     'tees',
     'course given by codes',
+    'sketches left out of the codes',
     'not the desk’s phone',
   ],
   rulings: [
@@ -202,6 +203,7 @@ export const screenStates = {
     'taken back asked',
     'not the desk’s phone',
   ],
+  sketch: ['nothing drawn', 'asked where', 'a shape opened', 'six shapes', 'no length', 'not the desk’s phone'],
   targets: ['whose', 'proposed', 'begun'],
   plan: [
     'whose',

@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest'
 import { clearedSketchFacts, greenSketchFacts, nextShapeId, shapeSketchFacts } from '#core/outing/acts-sketch.ts'
 import { plainOf } from '#core/outing/plain-of.ts'
 import type { GreenSketch, HoleSketch, ShapeSketch } from '#core/outing/sketch.ts'
-import { areaOf } from '#core/outing/sketch-area.ts'
+import { areaOf, pinFromMiddle } from '#core/outing/sketch-area.ts'
 import { usualSize } from '#core/outing/sketch-sizes.ts'
 import type { ShapeId } from '#core/values/ids.ts'
 import { parseOutingFile } from '#shared/outing-file.ts'
@@ -115,5 +115,18 @@ describe('the sketch of a hole among the facts', () => {
       { key: 'green/7', value: null },
       { key: 'shape/7/002-x', value: null },
     ])
+  })
+})
+
+describe('a front and a back pin', () => {
+  it.each([
+    [30, 10],
+    [32, 11],
+    // Pins stand four yards or more from the edge, so a small green has them nearer to its middle.
+    [20, 6],
+    [9, 1],
+    [6, 0],
+  ])('of a green %i deep are %i from its middle', (depth, off) => {
+    expect(pinFromMiddle({ unit: 'yards', width: 20, depth })).toBe(off)
   })
 })

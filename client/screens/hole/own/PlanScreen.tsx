@@ -12,7 +12,7 @@ import { notesOfHabits, sentencesOfHole } from '../../../words/plan-text.ts'
 import { say } from '../../../words/say-any.ts'
 import { OwnPage } from '../../bag/OwnPage.tsx'
 import { NowhereScreen } from '../../home/NowhereScreen.tsx'
-import { aimsPath, bagPath, holePath } from '../../paths.ts'
+import { aimsPath, bagPath, holePath, sketchPath } from '../../paths.ts'
 import { useGroupShown } from '../use-group-shown.ts'
 import { WhichIsMine } from '../WhichIsMine.tsx'
 import { type HoleAhead, holeAhead, planOfHole } from './own-plan.ts'
@@ -101,6 +101,9 @@ function Links({ log, at, plan }: { readonly log: LogId; readonly at: PlayedHole
     <div className="choices">
       <Link className="button" href={bagPath(log, at)}>
         {say('bag-title')}
+      </Link>
+      <Link className="button" href={sketchPath(log, at.hole)}>
+        {say('sketch-open')}
       </Link>
       {plan.habits['six-threes'] && (
         <Link className="button" href={aimsPath(log)}>

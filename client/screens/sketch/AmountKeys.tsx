@@ -1,0 +1,30 @@
+interface Props {
+  readonly label: string
+  /** Null while none is chosen. */
+  readonly value: number | null
+  readonly amounts: readonly number[]
+  readonly onAmount: (amount: number) => void
+}
+
+/** A figure by one tap. Keys and no radios: an arrow on the keyboard writes nothing. */
+export function AmountKeys({ label, value, amounts, onAmount }: Props) {
+  if (amounts.length === 0) return null
+  return (
+    <fieldset className="field">
+      <legend>{label}</legend>
+      <div className="choices amounts">
+        {amounts.map(amount => (
+          <button
+            key={amount}
+            type="button"
+            className="button"
+            aria-pressed={amount === value}
+            onClick={() => onAmount(amount)}
+          >
+            {amount}
+          </button>
+        ))}
+      </div>
+    </fieldset>
+  )
+}

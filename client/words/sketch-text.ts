@@ -1,0 +1,31 @@
+import type { HoleSketch, ShapeSketch } from '#core/outing/sketch.ts'
+import { say } from './say-any.ts'
+
+/** "Bunker left of the green". */
+export const shapeName = ({ kind, by, side }: Pick<ShapeSketch, 'kind' | 'by' | 'side'>): string =>
+  kind === 'fairway' && side === 'on'
+    ? say('shape-fairway')
+    : say('shape-name', { kind: say(`shape-${kind}`), place: placeText({ by, side }) })
+
+export const placeText = ({ by, side }: Pick<ShapeSketch, 'by' | 'side'>): string => {
+  if (by === 'green') return say(`place-green-${side as Extract<ShapeSketch, { by: 'green' }>['side']}`)
+  return say(`place-line-${side as Extract<ShapeSketch, { by: 'line' }>['side']}`)
+}
+
+/** A shape with its figures, in its own unit. */
+export function shapeLine(sketch: ShapeSketch): string {
+  const { gap, width, length } = sketch
+  const shape = shapeName(sketch)
+  if (sketch.by === 'green') return say('shape-green-line', { shape, gap, width, length })
+  const { from, distance, side } = sketch
+  return say(`shape-${side === 'on' ? 'on' : 'line'}-${from}`, { shape, gap, width, distance, end: distance + length })
+}
+
+/** The whole sketch in sentences, for who cannot see the drawing. */
+export const sketchLines = ({ green, shapes }: HoleSketch): string =>
+  [
+    ...(green === null
+      ? []
+      : [say('sketch-green-size', { width: green.width, depth: green.depth, unit: say(`unit-${green.unit}`) })]),
+    ...[...shapes.values()].map(shape => `${shapeLine(shape)}.`),
+  ].join(' ')
