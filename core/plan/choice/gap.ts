@@ -77,8 +77,8 @@ export function gapOrOut(at: Situation, gap: Gap): GapFigures | null {
 function strokesPlayedOut({ golfer, distanceYd }: Situation): number {
   const leftYd = Math.max(10, distanceYd - outOfTrees.playedOutYd)
   const { playedOutOnFairway } = outOfTrees
-  const from = (lie: 'fairway' | 'rough'): number => expectedStrokes(golfer.handicapIndex, lie, leftYd)
-  return 1 + playedOutOnFairway * from('fairway') + (1 - playedOutOnFairway) * from('rough')
+  const lyingIn = (lie: 'fairway' | 'rough'): number => expectedStrokes(golfer.handicapIndex, lie, leftYd)
+  return 1 + playedOutOnFairway * lyingIn('fairway') + (1 - playedOutOnFairway) * lyingIn('rough')
 }
 
 /** What a ball that clipped a tree still needs. */
