@@ -11,7 +11,7 @@ const unit = z.enum(lengthUnits)
 
 /** The sketch of a green: in the facts and in the plain file. */
 export const greenSchema = proves<GreenSketch>()(
-  z.strictObject({ unit, width: wholeFrom(3, 99), depth: wholeFrom(3, 99) }),
+  z.strictObject({ unit, width: wholeFrom(3, 99), depth: wholeFrom(3, 99), right: wholeFrom(-99, 99) }),
 )
 
 const size = {

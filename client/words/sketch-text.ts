@@ -1,4 +1,4 @@
-import type { HoleSketch, ShapeSketch } from '#core/outing/sketch.ts'
+import type { GreenSketch, HoleSketch, ShapeSketch } from '#core/outing/sketch.ts'
 import { say } from './say-any.ts'
 
 /** "Bunker left of the green". */
@@ -23,9 +23,13 @@ export function shapeLine(sketch: ShapeSketch): string {
 
 /** The whole sketch in sentences, for who cannot see the drawing. */
 export const sketchLines = ({ green, shapes }: HoleSketch): string =>
-  [
-    ...(green === null
-      ? []
-      : [say('sketch-green-size', { width: green.width, depth: green.depth, unit: say(`unit-${green.unit}`) })]),
-    ...[...shapes.values()].map(shape => `${shapeLine(shape)}.`),
-  ].join(' ')
+  [...(green === null ? [] : [greenText(green)]), ...[...shapes.values()].map(shape => `${shapeLine(shape)}.`)].join(
+    ' ',
+  )
+
+function greenText({ width, depth, right, unit }: GreenSketch): string {
+  const fill = { width, depth, unit: say(`unit-${unit}`) }
+  if (right === 0) return say('sketch-green-size', fill)
+  const off = say(right < 0 ? 'sketch-right-left' : 'sketch-right-right', { n: Math.abs(right) })
+  return say('sketch-green-off', { ...fill, off })
+}

@@ -2,8 +2,8 @@ import { amountIn, type LengthUnit } from '#core/values/length.ts'
 import type { GreenSketch, ShapeSketch } from './sketch.ts'
 
 /**
- * A rectangle on a hole, in whole units from the middle of the green as it is seen from the tee: `left` and `right` along
- * x, positive to the right; `short` and `long` along y, positive beyond the middle.
+ * A rectangle on a hole, in whole units as it is seen from the tee: `left` and `right` of the line of play, positive to the
+ * right; `short` and `long` of the point of it that is level with the middle of the green, positive beyond.
  */
 export interface SketchArea {
   readonly left: number
@@ -13,27 +13,13 @@ export interface SketchArea {
 }
 
 /** A green whose size nobody has said, in yards. Source: our own default, between published means of 5,000 and 6,000 sq ft. */
-export const usualGreen: GreenSketch = { unit: 'yards', width: 26, depth: 28 }
+export const usualGreen: GreenSketch = { unit: 'yards', width: 26, depth: 28, right: 0 }
 
 export const greenIn = (green: GreenSketch | null, unit: LengthUnit): GreenSketch => {
-  const { width, depth, unit: said } = green ?? usualGreen
-  return {
-    unit,
-    width: amountIn({ amount: width, unit: said }, unit),
-    depth: amountIn({ amount: depth, unit: said }, unit),
-  }
-}
-
-/** No pin is set nearer to the edge, in yards. Source: published practice of tour courses, four paces. */
-const pinFromEdge = 4
-
-/**
- * How far a front or a back pin is from the middle of a green: the middle of its third, and no nearer to the edge than pins
- * are set; in whole units of the green. Source: our own.
- */
-export function pinFromMiddle({ depth, unit }: GreenSketch): number {
-  const fromEdge = amountIn({ amount: pinFromEdge, unit: 'yards' }, unit)
-  return Math.max(0, Math.floor(Math.min(depth / 3, depth / 2 - fromEdge) + 1 / 2))
+  const { width, depth, right, unit: said } = green ?? usualGreen
+  const inUnit = (amount: number): number =>
+    Math.sign(amount) * amountIn({ amount: Math.abs(amount), unit: said }, unit)
+  return { unit, width: inUnit(width), depth: inUnit(depth), right: inUnit(right) }
 }
 
 /**
@@ -66,8 +52,8 @@ function besideGreen(
   const near = gap + (side === 'left' || side === 'right' ? green.width : green.depth) / 2
   const [from, to] = side === 'left' || side === 'short' ? [-near - width, -near] : [near, near + width]
   return side === 'left' || side === 'right'
-    ? { left: from, right: to, short: -length / 2, long: length / 2 }
-    : { left: -length / 2, right: length / 2, short: from, long: to }
+    ? { left: green.right + from, right: green.right + to, short: -length / 2, long: length / 2 }
+    : { left: green.right - length / 2, right: green.right + length / 2, short: from, long: to }
 }
 
 function acrossLine(

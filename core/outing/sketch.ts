@@ -9,7 +9,7 @@ export type ShapeKind = (typeof shapeKinds)[number]
 export const greenSides = ['left', 'right', 'short', 'long'] as const
 export type GreenSide = (typeof greenSides)[number]
 
-/** Of the straight line from the tee to the middle of the green; `on` lies across it, as much on the left as on the right. */
+/** Of the line of play; `on` lies across it, as much on the left as on the right. */
 export const lineSides = ['left', 'right', 'on'] as const
 export type LineSide = (typeof lineSides)[number]
 
@@ -19,11 +19,13 @@ export type LineEnd = (typeof lineEnds)[number]
 /** So many shapes of a hole are used. */
 export const mostShapes = 6
 
-/** How large a green is, in whole units: across the line of play and along it. */
+/** How large a green is, in whole units: across the line of play and along it; and how far right of that line its middle is. */
 export interface GreenSketch {
   readonly unit: LengthUnit
   readonly width: number
   readonly depth: number
+  /** Negative to the left. */
+  readonly right: number
 }
 
 interface ShapeSize {

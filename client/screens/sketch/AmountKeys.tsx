@@ -3,11 +3,13 @@ interface Props {
   /** Null while none is chosen. */
   readonly value: number | null
   readonly amounts: readonly number[]
+  /** The figure itself where it is left out. */
+  readonly textOf?: (amount: number) => string
   readonly onAmount: (amount: number) => void
 }
 
 /** A figure by one tap. Keys and no radios: an arrow on the keyboard writes nothing. */
-export function AmountKeys({ label, value, amounts, onAmount }: Props) {
+export function AmountKeys({ label, value, amounts, textOf = String, onAmount }: Props) {
   if (amounts.length === 0) return null
   return (
     <fieldset className="field">
@@ -21,7 +23,7 @@ export function AmountKeys({ label, value, amounts, onAmount }: Props) {
             aria-pressed={amount === value}
             onClick={() => onAmount(amount)}
           >
-            {amount}
+            {textOf(amount)}
           </button>
         ))}
       </div>

@@ -1,12 +1,14 @@
 import { greenSketchFacts } from '#core/outing/acts-sketch.ts'
 import type { HoleSketch } from '#core/outing/sketch.ts'
-import { pinFromMiddle } from '#core/outing/sketch-area.ts'
+import { pinOn } from '#core/plan/aim/sketch.ts'
+import { sketchInYards } from '#core/plan/aim/sketch-of-course.ts'
+import { amountIn } from '#core/values/length.ts'
 import { fire } from '../../parts/fire.ts'
 import { act } from '../../state/actions.ts'
 import { say } from '../../words/say-any.ts'
 import { AmountKeys } from './AmountKeys.tsx'
 import { ExactFigures } from './ExactFigures.tsx'
-import { amountsWith, greenDepths, greenDrawn, greenWidths, type HoleDrawn } from './sketch-view.ts'
+import { amountsWith, greenDepths, greenDrawn, greenRights, greenWidths, type HoleDrawn } from './sketch-view.ts'
 
 interface Props {
   readonly hole: number
@@ -18,7 +20,7 @@ interface Props {
 export function GreenKeys({ hole, sketch, drawn }: Props) {
   const green = greenDrawn(sketch, drawn)
   const said = sketch.green === null ? null : green
-  const put = (changed: { readonly width?: number; readonly depth?: number }): void =>
+  const put = (changed: { readonly width?: number; readonly depth?: number; readonly right?: number }): void =>
     fire(act('green drawn', greenSketchFacts(hole, { ...green, ...changed })))
   const unit = say(`unit-${drawn.unit}`)
   const widthLabel = say('number-in-unit', { number: say('sketch-width'), unit })
@@ -38,10 +40,17 @@ export function GreenKeys({ hole, sketch, drawn }: Props) {
         amounts={amountsWith(greenDepths, said?.depth ?? null)}
         onAmount={depth => put({ depth })}
       />
+      <AmountKeys
+        label={say('sketch-right')}
+        value={said?.right ?? null}
+        amounts={amountsWith(greenRights, said?.right ?? null)}
+        textOf={rightText}
+        onAmount={right => put({ right })}
+      />
       <p className="quiet">
         {said === null
           ? say('sketch-usual-green', { width: green.width, depth: green.depth })
-          : say('sketch-pins', { n: pinFromMiddle(said) })}
+          : say('sketch-pins', { n: pinFromMiddle(sketch, drawn) })}
       </p>
       <ExactFigures
         figures={[
@@ -52,4 +61,15 @@ export function GreenKeys({ hole, sketch, drawn }: Props) {
       />
     </section>
   )
+}
+
+const rightText = (right: number): string =>
+  right === 0
+    ? say('sketch-right-none')
+    : say(right < 0 ? 'sketch-right-left' : 'sketch-right-right', { n: Math.abs(right) })
+
+/** How far a front or a back pin is from the middle, in the unit of the hole. */
+function pinFromMiddle(sketch: HoleSketch, { unit, length }: HoleDrawn): number {
+  const { green } = sketchInYards(sketch, { unit, length })
+  return amountIn({ amount: Math.round(pinOn(green, 'back', 'middle').beyondYd), unit: 'yards' }, unit)
 }

@@ -44,13 +44,13 @@ export function SketchDrawing({ hole, sketch, drawn, open }: Props) {
           isNumbered={isFarFromGreen}
           {...marks}
         >
-          <line className="sketch-line" x1={0} y1={length} x2={0} y2={green.depth / 2} />
+          <line className="sketch-line" x1={0} y1={length} x2={0} y2={0} />
           <rect className="sketch-tee" x={-6} y={length - 4} width={12} height={8} />
         </Scaled>
       )}
       <Scaled
         label={say(length === null ? 'sketch-drawing' : 'sketch-drawing-green', { hole, what })}
-        box={[-aboutGreen, -aboutGreen, 2 * aboutGreen, 2 * aboutGreen]}
+        box={[green.right - aboutGreen, -aboutGreen, 2 * aboutGreen, 2 * aboutGreen]}
         className="sketch-green"
         {...marks}
       >
@@ -93,7 +93,7 @@ function Scaled({ label, box, className, shapes, green, open, isNumbered, childr
       {inLayers(shapes).map(shape => (
         <Shape key={shape.id} shape={shape} fill={`url(#${id}-${shape.kind})`} isOpen={shape.id === open} />
       ))}
-      <ellipse className="sketch-putting" cx={0} cy={0} rx={green.width / 2} ry={green.depth / 2} />
+      <ellipse className="sketch-putting" cx={green.right} cy={0} rx={green.width / 2} ry={green.depth / 2} />
       {children}
       {shapes.filter(isNumbered ?? (() => true)).map(shape => (
         <ShapeNumber key={shape.id} shape={shape} box={box} />
@@ -151,13 +151,13 @@ function ShapeNumber({ shape, box }: { readonly shape: ShapeDrawn; readonly box:
   )
 }
 
-function Thirds({ green: { width, depth } }: { readonly green: GreenSketch }) {
+function Thirds({ green: { width, depth, right } }: { readonly green: GreenSketch }) {
   // Half the width of an ellipse a sixth of its height off the middle is eight ninths of a root.
   const half = (width / 2) * Math.sqrt(8 / 9)
   return (
     <>
-      <line className="sketch-third" x1={-half} y1={-depth / 6} x2={half} y2={-depth / 6} />
-      <line className="sketch-third" x1={-half} y1={depth / 6} x2={half} y2={depth / 6} />
+      <line className="sketch-third" x1={right - half} y1={-depth / 6} x2={right + half} y2={-depth / 6} />
+      <line className="sketch-third" x1={right - half} y1={depth / 6} x2={right + half} y2={depth / 6} />
     </>
   )
 }

@@ -80,6 +80,7 @@ export const amountsWith = (proposed: readonly number[], stands: number | null):
 
 export const greenWidths = [16, 20, 24, 28, 32, 36] as const
 export const greenDepths = [16, 20, 24, 28, 32, 36] as const
+export const greenRights = [-10, 0, 10] as const
 
 const widths: Readonly<Record<ShapeKind, readonly number[]>> = {
   bunker: [5, 8, 12, 16, 20],

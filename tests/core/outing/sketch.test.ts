@@ -2,13 +2,13 @@ import { describe, expect, it } from 'vitest'
 import { clearedSketchFacts, greenSketchFacts, nextShapeId, shapeSketchFacts } from '#core/outing/acts-sketch.ts'
 import { plainOf } from '#core/outing/plain-of.ts'
 import type { GreenSketch, HoleSketch, ShapeSketch } from '#core/outing/sketch.ts'
-import { areaOf, pinFromMiddle } from '#core/outing/sketch-area.ts'
+import { areaOf } from '#core/outing/sketch-area.ts'
 import { usualSize } from '#core/outing/sketch-sizes.ts'
 import type { ShapeId } from '#core/values/ids.ts'
 import { parseOutingFile } from '#shared/outing-file.ts'
 import { outingOfPlain, plainWith } from '#tests/kit/plain-outing.ts'
 
-const green: GreenSketch = { unit: 'yards', width: 20, depth: 30 }
+const green: GreenSketch = { unit: 'yards', width: 20, depth: 30, right: 0 }
 const bunker: ShapeSketch = { kind: 'bunker', unit: 'yards', gap: 3, width: 8, length: 16, by: 'green', side: 'left' }
 const stream: ShapeSketch = {
   kind: 'water',
@@ -48,6 +48,12 @@ describe('where a shape lies, seen from the tee with the middle of the green at 
     expect(areaOf({ ...bunker, side: 'right' }, green, hole)).toEqual({ left: 13, right: 21, short: -8, long: 8 })
     expect(areaOf({ ...bunker, side: 'short' }, green, hole)).toEqual({ left: -8, right: 8, short: -26, long: -18 })
     expect(areaOf({ ...bunker, side: 'long' }, green, hole)).toEqual({ left: -8, right: 8, short: 18, long: 26 })
+  })
+
+  it('moves with a green that lies beside the line of play', () => {
+    expect(areaOf(bunker, { ...green, right: 10 }, hole)).toMatchObject({ left: -11, right: -3 })
+    expect(areaOf({ ...bunker, side: 'long' }, { ...green, right: -4 }, hole)).toMatchObject({ left: -12, right: 4 })
+    expect(areaOf(stream, { ...green, right: 10 }, hole)).toMatchObject({ left: -40, right: 40 })
   })
 
   it('beside the line it is told from the tee or from the middle of the green', () => {
@@ -115,18 +121,5 @@ describe('the sketch of a hole among the facts', () => {
       { key: 'green/7', value: null },
       { key: 'shape/7/002-x', value: null },
     ])
-  })
-})
-
-describe('a front and a back pin', () => {
-  it.each([
-    [30, 10],
-    [32, 11],
-    // Pins stand four yards or more from the edge, so a small green has them nearer to its middle.
-    [20, 6],
-    [9, 1],
-    [6, 0],
-  ])('of a green %i deep are %i from its middle', (depth, off) => {
-    expect(pinFromMiddle({ unit: 'yards', width: 20, depth })).toBe(off)
   })
 })

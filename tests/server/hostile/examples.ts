@@ -43,7 +43,7 @@ export const factExamples: Readonly<Record<FactKind, FactExample>> = {
   rules: { key: 'rules', values: [true] },
   course: { key: 'course', values: [{ name: 'Quillmoor' }] },
   hole: { key: 'hole/1', values: [{ par: 4, index: 7 }] },
-  green: { key: 'green/1', values: [{ unit: 'yards', width: 26, depth: 28 }] },
+  green: { key: 'green/1', values: [{ unit: 'yards', width: 26, depth: 28, right: 0 }] },
   shape: {
     key: 'shape/1/001',
     values: [

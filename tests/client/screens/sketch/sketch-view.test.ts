@@ -58,7 +58,7 @@ test('a hole is as long as its player’s tee says, else as the first tee with l
 test('a sketch is told in sentences', () => {
   const bunker: ShapeSketch = { kind: 'bunker', unit: 'yards', gap: 3, width: 8, length: 15, by: 'green', side: 'left' }
   expect(shapeLine(bunker)).toBe('Bunker left of the green: 3 from its edge, 8 wide, 15 long')
-  const green = { unit: 'metres', width: 20, depth: 30 } as const
+  const green = { unit: 'metres', width: 20, depth: 30, right: 0 } as const
   expect(sketchLines({ green, shapes: new Map([['001' as ShapeId, bunker]]) })).toBe(
     'Green: 20 wide, 30 deep, in metres. Bunker left of the green: 3 from its edge, 8 wide, 15 long.',
   )

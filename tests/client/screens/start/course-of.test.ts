@@ -4,7 +4,7 @@ import { emptyDraft } from '#client/screens/start/draft.ts'
 import { factsOfDraft } from '#client/screens/start/facts-of-draft.ts'
 import { plainWith } from '#tests/kit/plain-outing.ts'
 
-const green = { unit: 'yards', width: 20, depth: 30 } as const
+const green = { unit: 'yards', width: 20, depth: 30, right: 0 } as const
 
 describe('a course taken from elsewhere', () => {
   const course = {

@@ -1,0 +1,39 @@
+import type { HoleSketch as CourseSketch } from '#core/outing/sketch.ts'
+import { areaOf, greenIn } from '#core/outing/sketch-area.ts'
+import { fraction } from '#core/values/fraction.ts'
+import { type LengthUnit, yardsFromMetres } from '#core/values/length.ts'
+import { type HoleSketch, mostShapes, type Shape } from './sketch.ts'
+
+/**
+ * The course's sketch of a hole as shots are judged on it, in yards. A bunker is an oval, anything else a box; the first six
+ * shapes are used. Of a hole without a length what is told from the tee is left out.
+ */
+export function sketchInYards(
+  sketch: CourseSketch,
+  hole: { readonly unit: LengthUnit; readonly length: number | null },
+): HoleSketch {
+  const yards = (amount: number): number => inYards(amount, hole.unit)
+  const { width, depth, right } = greenIn(sketch.green, hole.unit)
+  const shapes = [...sketch.shapes.values()].slice(0, mostShapes).flatMap((shape): Shape[] => {
+    const area = areaOf(shape, sketch.green, hole)
+    if (area === null) return []
+    return [
+      {
+        kind: shape.kind,
+        form: shape.kind === 'bunker' ? 'oval' : 'box',
+        rightYd: yards((area.left + area.right) / 2),
+        beyondYd: yards((area.short + area.long) / 2),
+        halfWidthYd: yards((area.right - area.left) / 2),
+        halfDepthYd: yards((area.long - area.short) / 2),
+      },
+    ]
+  })
+  return { green: { widthYd: yards(width), depthYd: yards(depth), rightYd: yards(right) }, shapes }
+}
+
+/** Not rounded: a sum goes on with it. */
+function inYards(amount: number, unit: LengthUnit): number {
+  if (unit === 'yards') return amount
+  const { numerator, denominator } = yardsFromMetres(fraction(1))
+  return (amount * numerator) / denominator
+}
