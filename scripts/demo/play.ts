@@ -50,9 +50,8 @@ function boardOf(phone: DemoPhone | undefined): string[] {
   return settledOf(outing, resultsOf(outing)).games.flatMap(game => {
     if (game.kind === 'match') return game.matches.map(matchLine)
     if (game.kind !== 'total') return []
-    return [
-      `  ${game.format === null ? game.id : wordFor(game.format)}: ${game.lines.map(({ names, total }) => `${names.join(' & ')} ${total}`).join(', ')}`,
-    ]
+    const name = game.format === null ? game.id : wordFor(game.format)
+    return [`  ${name}: ${game.lines.map(({ names, total }) => `${names.join(' & ')} ${total}`).join(', ')}`]
   })
 }
 
