@@ -12,9 +12,11 @@ import { createAsking } from './live/asking.ts'
 import { type Clock, systemClock } from './live/clock.ts'
 import { createCounted, createDispatch } from './live/dispatch.ts'
 import { createLimiter, defaultLimits, type LimiterOptions } from './live/limiter.ts'
+import { createLinkGate } from './live/link-gate.ts'
 import { createRoom } from './live/room.ts'
-import { connectSockets, createSockets, tellSockets } from './live/socket.ts'
+import { connectSockets, createSockets, mostSockets, tellSockets } from './live/socket.ts'
 import { createWelcome, mayLetIn } from './live/welcome.ts'
+import { defaultLinksPerAddress } from './settings.ts'
 import { StartFault } from './start-fault.ts'
 import { newEra } from './store/era.ts'
 import { openSqliteStore } from './store/sqlite.ts'
@@ -34,6 +36,8 @@ export interface AppOptions extends WatchSettings {
   readonly trustedHops?: number
   readonly tls?: { readonly cert: Buffer; readonly key: Buffer } | null
   readonly limits?: LimiterOptions
+  /** Phones and boards from one address at once; 0: no such limit. */
+  readonly linksPerAddress?: number
   readonly clock?: Clock
   readonly machine?: Machine
 }
@@ -68,7 +72,9 @@ export async function createApp(options: AppOptions): Promise<App> {
   })
   const addressOf = createAddressOf(options.trustedHops ?? 0)
   const isOwnOrigin = createOriginCheck(publicUrl)
-  const sockets = createSockets({ http, isOwnOrigin })
+  const mostOfAddress = options.linksPerAddress ?? defaultLinksPerAddress
+  const gate = createLinkGate({ isOwnOrigin, addressOf, most: mostSockets, mostOfAddress })
+  const sockets = createSockets({ http, gate })
   const room = createRoom({ store, clock, tellMany: tellSockets(sockets), failed })
   const limiter = createLimiter(options.limits ?? defaultLimits)
   const door = createDoor(clock.now)
@@ -101,7 +107,7 @@ export async function createApp(options: AppOptions): Promise<App> {
     await sockets.close()
   }
   try {
-    await watch.start({ store, room, links: () => sockets.engine.clientsCount })
+    await watch.start({ store, room, links: () => sockets.engine.clientsCount, refused: gate.refused })
     await listen(http, options.port, options.host)
   } catch (error) {
     watch.end()

@@ -4,6 +4,9 @@ import type { WatchSettings } from './watch/keeping-watch.ts'
 export const logLevels = ['fatal', 'error', 'warn', 'info', 'debug', 'trace', 'silent'] as const
 export type LogLevel = (typeof logLevels)[number]
 
+/** A field of a thousand phones and its watchers, twice over, may stand behind one address of a clubhouse. */
+export const defaultLinksPerAddress = 4_000
+
 /** Every name that is read of the environment; server/README.md has a row for each, which a test checks. */
 export const settingNames = [
   'PORT',
@@ -18,6 +21,7 @@ export const settingNames = [
   'BACKUP_ALARM_HOURS',
   'RETENTION_DAYS',
   'METRICS_PORT',
+  'LINKS_PER_ADDRESS',
 ] as const
 export type SettingName = (typeof settingNames)[number]
 
@@ -30,6 +34,8 @@ export interface Settings extends Required<WatchSettings> {
   readonly trustedHops: number
   readonly tlsFiles: { readonly cert: string; readonly key: string } | null
   readonly logLevel: LogLevel
+  /** Phones and boards from one address at once; 0: no such limit. */
+  readonly linksPerAddress: number
 }
 
 type Env = Readonly<Record<string, string | undefined>>
@@ -68,6 +74,8 @@ function settingsSaid(said: Said): Settings {
     backupAlarmHours: countSaid(said, 'BACKUP_ALARM_HOURS', 'whole hours (0: no alarm),', 10_000) ?? 48,
     retentionDays: countSaid(said, 'RETENTION_DAYS', 'whole days (0: nothing is deleted),', 36_500) ?? 0,
     metricsPort,
+    linksPerAddress:
+      countSaid(said, 'LINKS_PER_ADDRESS', 'a whole number (0: no limit),', 20_000) ?? defaultLinksPerAddress,
   }
 }
 

@@ -8,12 +8,13 @@ import { pathOfIssue } from '#shared/op.ts'
 import { shownOf } from '../access/shown.ts'
 import { type Dispatch, fault } from './dispatch.ts'
 import type { Link, TellMany } from './link.ts'
+import type { LinkGate } from './link-gate.ts'
 import type { Room } from './room.ts'
 
 /** What one socket may have unsent before it is dropped; it catches up when it is back. */
 const mostUnsentPackets = 200
 const mostUnsentLength = 4_000_000
-const mostSockets = 20_000
+export const mostSockets = 20_000
 
 export type Sockets = Server<Record<string, never>, DownEvents>
 type PhoneSocket = Socket<Record<string, never>, DownEvents>
@@ -22,13 +23,18 @@ interface SocketLink extends Link {
   readonly socket: PhoneSocket
 }
 
+interface OpenLink {
+  readonly request: IncomingMessage
+  once(event: 'close', heard: () => void): void
+}
+
 export interface SocketOptions {
   readonly http: HttpServer
-  readonly isOwnOrigin: (request: IncomingMessage) => boolean
+  readonly gate: LinkGate
 }
 
 /** The transport. Its recovery, retries and buffers are not relied on. */
-export function createSockets({ http, isOwnOrigin }: SocketOptions): Sockets {
+export function createSockets({ http, gate }: SocketOptions): Sockets {
   const sockets: Sockets = new Server(http, {
     transports: ['websocket'],
     allowUpgrades: false,
@@ -37,7 +43,14 @@ export function createSockets({ http, isOwnOrigin }: SocketOptions): Sockets {
     pingTimeout: 10_000,
     connectTimeout: 10_000,
     maxHttpBufferSize: limits.frameBytes,
-    allowRequest: (request, decide) => decide(null, isOwnOrigin(request) && sockets.engine.clientsCount < mostSockets),
+    allowRequest(request, decide) {
+      const why = gate.refuse(request)
+      decide(why, why === null)
+    },
+  })
+  sockets.engine.on('connection', (link: OpenLink) => {
+    const { leave } = gate.enter(link.request)
+    link.once('close', leave)
   })
   sockets.use((socket, next) => {
     const parsed = helloSchema.safeParse(socket.handshake.auth)

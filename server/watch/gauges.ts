@@ -1,11 +1,12 @@
 import type { Counter, Gauge, Registry } from 'prom-client'
-import { delays } from '#shared/messages/verdict.ts'
+import type { LinkRefusal } from '../live/link-gate.ts'
 import type { Tally } from './tally.ts'
 import type { Readings } from './watch.ts'
 
 export interface GaugeSources {
   readonly tally: Tally
   readonly links: () => number
+  readonly refused: Readonly<Record<LinkRefusal, number>>
   readonly openLogs: () => number
   readonly failures: () => number
   readonly readings: () => Readings
@@ -49,16 +50,27 @@ export async function createGauges(sources: GaugeSources): Promise<Gauges> {
   gauge('links', 'Phones and boards that are connected.', sources.links)
   gauge('logs_open', 'Outings that somebody follows.', sources.openLogs)
   total('ops_stored_total', 'Acts stored since the start.', () => tally.stored)
-  new Counter({
-    name: 'sixthrees_later_total',
-    help: 'Acts that were asked to come again since the start, by reason.',
-    labelNames: ['reason'],
-    registers,
-    collect() {
-      this.reset()
-      for (const reason of delays) this.inc({ reason: reason.replace(' ', '_') }, tally.later[reason])
-    },
-  })
+  const totalByReason = <R extends string>(
+    name: string,
+    help: string,
+    read: () => Readonly<Record<R, number>>,
+  ): Counter =>
+    new Counter({
+      name: `sixthrees_${name}`,
+      help,
+      labelNames: ['reason'],
+      registers,
+      collect() {
+        this.reset()
+        for (const [reason, n] of Object.entries<number>(read())) this.inc({ reason: reason.replaceAll(' ', '_') }, n)
+      },
+    })
+  totalByReason(
+    'links_refused_total',
+    'Phones and boards not let in since the start, by reason.',
+    () => sources.refused,
+  )
+  totalByReason('later_total', 'Acts that were asked to come again since the start, by reason.', () => tally.later)
   const commits = new Histogram({
     name: 'sixthrees_commit_duration_seconds',
     help: 'How long one commit to the disk takes.',

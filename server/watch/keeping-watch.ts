@@ -1,6 +1,7 @@
 import type { Logger } from 'pino'
 import type { Clock } from '../live/clock.ts'
 import type { Dispatch } from '../live/dispatch.ts'
+import type { LinkRefusal } from '../live/link-gate.ts'
 import type { Room } from '../live/room.ts'
 import type { Store } from '../store/store.ts'
 import { createAlarms } from './alarms.ts'
@@ -33,6 +34,8 @@ export interface Watched {
   readonly store: Store
   readonly room: Room
   readonly links: () => number
+  /** Links that were not let in since the start. */
+  readonly refused: Readonly<Record<LinkRefusal, number>>
 }
 
 /** Everything that whoever runs the server hears of: failures, alarms, what retention deletes, and the gauges. */
@@ -62,7 +65,7 @@ export function createKeepingWatch({ settings, logger, clock, ...options }: Keep
     failed,
     committed: seconds => gauges?.committed(seconds),
     tallied,
-    async start({ store, room, links }) {
+    async start({ store, room, links, refused }) {
       const machine = options.machine ?? machineOf(options.dataFolder)
       const alarms = createAlarms(logger, machine.steadyMs)
       const watch = createWatch({ machine, store, alarms, clock, backupAlarmHours, failed })
@@ -70,7 +73,7 @@ export function createKeepingWatch({ settings, logger, clock, ...options }: Keep
       ends.push(startRetention({ room, clock, days, logger, steps: watch.steps, failed }))
       await watch.look()
       if (metricsPort === null) return
-      const counts = { tally, links, openLogs: room.openLogs, failures: failures.count }
+      const counts = { tally, links, refused, openLogs: room.openLogs, failures: failures.count }
       gauges = await createGauges({ ...counts, readings: watch.latest })
       server = await serveGauges(gauges.registry, metricsPort)
       ends.push(server.close)

@@ -17,6 +17,7 @@ describe('the environment', () => {
         backupAlarmHours: 48,
         retentionDays: 0,
         metricsPort: null,
+        linksPerAddress: 4_000,
       },
     })
   })
@@ -31,6 +32,7 @@ describe('the environment', () => {
     ['RETENTION_DAYS', '-1'],
     ['RETENTION_DAYS', '36501'],
     ['METRICS_PORT', '8686'],
+    ['LINKS_PER_ADDRESS', '20001'],
     ['METRICS_PORT', '65536'],
     ['PUBLIC_URL', 'golf.example'],
     ['PUBLIC_URL', 'https://golf.example/round'],

@@ -31,6 +31,7 @@ describe('the gauges', () => {
     await (await connect(app.url, rowan)).ask('push', { ops: [rowan.op([score('a', 5)])] })
     const gauges = await read(app.metricsPort)
     expect(gauges.get('sixthrees_links')).toBe(2)
+    expect(gauges.get('sixthrees_links_refused_total{reason="address_full"}')).toBe(0)
     expect(gauges.get('sixthrees_logs_open')).toBe(1)
     expect(gauges.get('sixthrees_ops_stored_total')).toBe(3)
     expect(gauges.get('sixthrees_later_total{reason="key_unknown"}')).toBe(1)
