@@ -88,7 +88,8 @@ describe('a guesser behind the address of a whole field', () => {
         await Promise.all(guesses.map(async ([what, guess]) => heard.get(what)?.push(await guess(n))))
       }
       // What is left of the words, which have a count of their own.
-      for (let n = rounds; n < 210; n++) heard.get('three words')?.push(await guesses.at(-1)?.[1](n))
+      for (let n = rounds; n < defaultLimits.wrongWordsPerMinute + 10; n++)
+        heard.get('three words')?.push(await guesses.at(-1)?.[1](n))
     })()
     const joined = await joinField(app, 200)
     await guessing
