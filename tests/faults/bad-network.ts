@@ -3,6 +3,7 @@ import { type Notes, type Outcome, runFault } from './fault.ts'
 import type { Ends } from './kit/ends.ts'
 import type { History } from './kit/history.ts'
 import { missedMs, overdueMs } from './kit/limits.ts'
+import { makeOwnNetwork } from './kit/own-network.ts'
 import type { FaultPhone } from './kit/phone.ts'
 import { makeServer, type RealServer } from './kit/server.ts'
 import { compareEnd, compareNow, type Stage, setStage, underLoad } from './kit/stage.ts'
@@ -28,16 +29,43 @@ async function setNetwork(ends: Ends, first: Trouble = none): Promise<Network> {
   return { stage, proxy, behind: stage.phones.slice(1) }
 }
 
+/** What loses: a proxy that swallows what comes, or the machine's own network, in which the packets themselves vanish. */
+export type Loser = 'proxy' | 'own network'
+
+interface Silencing extends Omit<Network, 'proxy'> {
+  readonly silence: (ways: readonly ('up' | 'down')[]) => void
+  readonly clear: () => void
+}
+
+async function setSilencing(ends: Ends, by: Loser): Promise<Silencing> {
+  if (by === 'proxy') {
+    const { stage, proxy, behind } = await setNetwork(ends)
+    const silence = (ways: readonly ('up' | 'down')[]): void => proxy.set({ kind: 'silence', ways })
+    return { stage, behind, silence, clear: () => proxy.set(none) }
+  }
+  const network = makeOwnNetwork(ends)
+  const server = await makeServer(ends, { before: network.before, at: network.direct })
+  const urlFor = (place: number): string =>
+    place === 0 ? server.url : server.url.replace(network.direct, network.troubled)
+  const stage = await setStage(ends, { phones: 4, server, urlFor })
+  return { stage, behind: stage.phones.slice(1), silence: network.silence, clear: network.clear }
+}
+
 /** Nothing comes through in one way or both, and nobody is told. */
-export const silentLoss = (rounds: number, ways: readonly ('up' | 'down')[], isIdle: boolean): Promise<Outcome> =>
+export const silentLoss = (
+  rounds: number,
+  ways: readonly ('up' | 'down')[],
+  isIdle: boolean,
+  by: Loser = 'proxy',
+): Promise<Outcome> =>
   runFault(
-    `a silent loss ${ways.join(' and ')}${isIdle ? ' while nobody scores' : ''}`,
+    `a silent loss ${by === 'proxy' ? '' : 'of packets '}${ways.join(' and ')}${isIdle ? ' while nobody scores' : ''}`,
     rounds,
     async (ends, notes) => {
-      const { stage, proxy, behind } = await setNetwork(ends)
+      const { stage, behind, silence, clear } = await setSilencing(ends, by)
       const { history } = stage
       for (let round = 0; round < rounds; round++) {
-        proxy.set({ kind: 'silence', ways })
+        silence(ways)
         if (!isIdle) for (const phone of behind) await phone.score()
         await expectNotLive({ history, behind, notes }, isIdle ? missedMs : overdueMs)
         for (const phone of behind) await phone.score()
@@ -45,7 +73,7 @@ export const silentLoss = (rounds: number, ways: readonly ('up' | 'down')[], isI
           history.fail('falseMarks', 'a phone says that the server has what it cannot have sent')
         }
         await compareNow(stage)
-        proxy.set(none)
+        clear()
         for (const { engine } of behind) engine.wake()
         notes.allSentMs = Math.round(await until('all is sent', () => behind.every(phone => phone.isSettled()), 90_000))
       }

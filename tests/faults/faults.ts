@@ -4,6 +4,7 @@ import { copiedFile, damagedPage, secondServer } from './data-folder.ts'
 import type { Outcome } from './fault.ts'
 import { diskFull } from './full-disk.ts'
 import { killedUnderLoad, stoppedAndWoken } from './killed-server.ts'
+import { ownNetworkFault } from './kit/own-network.ts'
 import { meansHere } from './kit/small-disk.ts'
 
 type Length = 'short' | 'long'
@@ -25,6 +26,16 @@ export const faults: Readonly<Record<string, Run>> = {
     eachInTurn(silences.slice(0, length === 'long' ? 4 : 3), ({ ways, isIdle }) =>
       silentLoss(length === 'long' && !isIdle ? 5 : 1, ways, isIdle),
     ),
+  // In the long form alone; a machine that permits no network of its own has what the proxy shows.
+  'silent-packets': length => {
+    const fault = length === 'long' ? ownNetworkFault() : null
+    if (fault !== null)
+      process.stderr.write(`  no network of its own is permitted here, so this is not run: ${fault}\n`)
+    const isRun = length === 'long' && fault === null
+    return eachInTurn(isRun ? silences : [], ({ ways, isIdle }) =>
+      silentLoss(isIdle ? 1 : 3, ways, isIdle, 'own network'),
+    )
+  },
   'poor-network': async length => [await poorNetwork(length === 'long' ? 5 : 1, length === 'long' ? 5_000 : 1_500)],
   'blocked-socket': async length => [
     await blockedSockets(length === 'long' ? 5 : 1, length === 'long' ? 10_000 : 1_000, [

@@ -40,6 +40,8 @@ interface ServerParts {
   readonly folder?: string
   /** Put before the command, to run it in a namespace of its own. */
   readonly before?: readonly string[]
+  /** The address it is reached at, where that is not this machine's own; it then serves on every one. */
+  readonly at?: string
 }
 
 export function makeFolder(ends: Ends): string {
@@ -48,10 +50,10 @@ export function makeFolder(ends: Ends): string {
   return folder
 }
 
-export async function makeServer(ends: Ends, { folder = makeFolder(ends), before = [] }: ServerParts = {}) {
+export async function makeServer(ends: Ends, { folder = makeFolder(ends), before = [], at }: ServerParts = {}) {
   const port = await freePort()
-  const url = `http://127.0.0.1:${port}`
-  const env = { PATH: process.env.PATH, HOME: process.env.HOME, HOST: '127.0.0.1', LOG_LEVEL: 'error' }
+  const url = `http://${at ?? '127.0.0.1'}:${port}`
+  const env = { PATH: process.env.PATH, HOME: process.env.HOME, HOST: at ? '0.0.0.0' : '127.0.0.1', LOG_LEVEL: 'error' }
   let running: Running | null = null
 
   const run = (onPort: number): Running => {
