@@ -1,5 +1,5 @@
 import * as z from 'zod/mini'
-import type { PlayerFactKind, PlayerFactValues } from '#core/plan/facts.ts'
+import { type PlayerFactKind, type PlayerFactValues, strikes } from '#core/plan/facts.ts'
 import { parsePlayerKey } from '#core/plan/keys.ts'
 import type { Json } from '#core/values/json.ts'
 import { lengthUnits } from '#core/values/length.ts'
@@ -10,12 +10,19 @@ import { proves } from './proof.ts'
 /** Nobody carries a ball as far, in yards or metres. */
 const longestLength = 500
 
+/** More than anybody counts with one club. */
+const mostShots = 9_999
+
 const length = z.strictObject({ amount: wholeFrom(1, longestLength), unit: z.enum(lengthUnits) })
 
 /** The shape of every kind's value in a player's own log, strict; equal to core's types or it does not compile. */
 export const playerFactSchemas = {
   unit: proves<PlayerFactValues['unit']>()(z.enum(lengthUnits)),
   club: proves<PlayerFactValues['club']>()(z.strictObject({ carry: z.nullable(length) })),
+  measured: proves<PlayerFactValues['measured']>()(length),
+  spread: proves<PlayerFactValues['spread']>()(z.strictObject({ spread: length, shots: wholeFrom(2, mostShots) })),
+  partSwing: proves<PlayerFactValues['partSwing']>()(length),
+  strike: proves<PlayerFactValues['strike']>()(z.enum(strikes)),
   favourite: proves<PlayerFactValues['favourite']>()(length),
   habit: proves<PlayerFactValues['habit']>()(z.boolean()),
   habitNumber: proves<PlayerFactValues['habitNumber']>()(

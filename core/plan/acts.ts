@@ -2,9 +2,11 @@ import { withdrawn } from '#core/log/op.ts'
 import type { NewFact } from '#core/outing/stated-fact.ts'
 import type { Json } from '#core/values/json.ts'
 import type { Length, LengthUnit } from '#core/values/length.ts'
-import { type Club, proposedClubs } from './clubs.ts'
+import { type Club, type PartSwing, proposedClubs } from './clubs.ts'
+import type { Strike } from './facts.ts'
 import type { Habit, HabitNumber } from './habits.ts'
 import { playerKeys } from './keys.ts'
+import type { SaidSpread } from './own-shots.ts'
 import type { Plan } from './plan.ts'
 
 const json = (length: Length): Json => ({ amount: length.amount, unit: length.unit })
@@ -26,6 +28,32 @@ export function clubTakenOut({ said }: Plan, club: Club): NewFact[] {
   if (said.has(club)) return [{ key: playerKeys.club(club), value: withdrawn }]
   return said.size > 0 ? [] : proposedClubs.filter(each => each !== club).map(each => clubFact(each, null))
 }
+
+/** What is said of a club puts it in where it is not yet in. */
+const ofClub = (plan: Plan, club: Club, fact: NewFact): NewFact[] =>
+  plan.said.has(club) ? [fact] : [...clubPutIn(plan, club, null), fact]
+
+/** One measured carry, or null where it was no such shot. */
+export const shotMeasured = (plan: Plan, club: Club, shot: string, carry: number | null): NewFact[] =>
+  ofClub(plan, club, {
+    key: playerKeys.measured(club, shot),
+    value: carry === null ? withdrawn : json({ amount: carry, unit: plan.unit }),
+  })
+
+/** How a club's carries fall, from so many shots; null where nothing is said of it any more. */
+export const spreadSaid = (plan: Plan, club: Club, said: SaidSpread | null): NewFact[] =>
+  ofClub(plan, club, {
+    key: playerKeys.spread(club),
+    value: said && { spread: json({ amount: said.spread, unit: plan.unit }), shots: said.shots },
+  })
+
+export const partSwingSaid = (plan: Plan, club: Club, part: PartSwing, carry: number | null): NewFact[] =>
+  ofClub(plan, club, {
+    key: playerKeys.partSwing(club, part),
+    value: carry === null ? withdrawn : json({ amount: carry, unit: plan.unit }),
+  })
+
+export const strikeChosen = (strike: Strike): NewFact[] => [{ key: playerKeys.strike, value: strike }]
 
 export const unitChosen = (unit: LengthUnit): NewFact[] => [{ key: playerKeys.unit, value: unit }]
 

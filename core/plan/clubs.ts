@@ -81,6 +81,15 @@ export const mostClubs = 14
 /** A driver is played from a tee alone. Common practice. */
 export const isForTheTeeAlone = (club: Club): boolean => club === 'driver'
 
+/** The clubs of which players measure part swings. Common practice. */
+export const wedges = ['pitching-wedge', 'gap-wedge', 'sand-wedge', 'lob-wedge'] as const satisfies readonly Club[]
+
+/** Part swings by the names that players give them. Common practice. */
+export const partSwings = ['half', 'three-quarter'] as const
+export type PartSwing = (typeof partSwings)[number]
+
+export const isPartSwing = (text: string): text is PartSwing => (partSwings as readonly string[]).includes(text)
+
 const woods: readonly Club[] = ['driver', 'wood-3', 'wood-5', 'wood-7', 'wood-9']
 
 export const isWood = (club: Club): boolean => woods.includes(club)

@@ -1,5 +1,5 @@
 import type { Length, LengthUnit } from '#core/values/length.ts'
-import type { Club } from './clubs.ts'
+import type { Club, PartSwing } from './clubs.ts'
 import type { Habit, HabitNumber } from './habits.ts'
 
 /**
@@ -11,6 +11,14 @@ export interface PlayerFactValues {
   readonly unit: LengthUnit
   /** A club that is in the bag, with its carry; null where the player has no number for it. Withdrawn when it is taken out. */
   readonly club: { readonly carry: Length | null }
+  /** A carry that the player measured with a club, one shot. */
+  readonly measured: Length
+  /** How a club's carries fall about its number: their standard deviation, from so many shots. */
+  readonly spread: { readonly spread: Length; readonly shots: number }
+  /** The carry of a part swing. */
+  readonly partSwing: Length
+  /** Whether the numbers of the bag are good strikes, or averages with the mishits in them. */
+  readonly strike: Strike
   /** The number that a lay-up leaves. */
   readonly favourite: Length
   /** Whether a habit is on. */
@@ -18,11 +26,17 @@ export interface PlayerFactValues {
   readonly habitNumber: Length
 }
 
+/** A good strike is what players mean by a club's number, and holds unless they say otherwise. */
+export const strikes = ['good-strike', 'average'] as const
+export type Strike = (typeof strikes)[number]
+
 export type PlayerFactKind = keyof PlayerFactValues
 
 /** A key taken apart: its kind and the name in it. */
 export type PlayerKeyParts =
-  | { readonly kind: 'unit' | 'favourite' }
-  | { readonly kind: 'club'; readonly club: Club }
+  | { readonly kind: 'unit' | 'favourite' | 'strike' }
+  | { readonly kind: 'club' | 'spread'; readonly club: Club }
+  | { readonly kind: 'measured'; readonly club: Club; readonly shot: string }
+  | { readonly kind: 'partSwing'; readonly club: Club; readonly part: PartSwing }
   | { readonly kind: 'habit'; readonly habit: Habit }
   | { readonly kind: 'habitNumber'; readonly number: HabitNumber }

@@ -72,7 +72,7 @@ export function golferOf(plan: Plan, { handicapIndex, gender, carriesAre, own }:
       const found = known.get(club)
       const saidYd =
         found &&
-        (carriesAre === 'average' ? goodStrikeYd(inYards(plan, found.carry), mishitShare) : inYards(plan, found.carry))
+        (carriesAre === 'average' ? goodStrikeYd(inYards(plan, found.usual), mishitShare) : inYards(plan, found.usual))
       const usualYd = saidYd ?? usualCarryYd(club, handicapIndex, gender)
       return {
         club,

@@ -1,5 +1,5 @@
 import { type Approach, approachOf } from './approach.ts'
-import { type BagClub, clubsOffTheGround, enoughNumbers, longestOf } from './bag.ts'
+import { type BagClub, clubsOffTheGround, enoughNumbers, longestOf, swingsOf } from './bag.ts'
 import { type LayUp, layUpFrom } from './lay-up.ts'
 import type { Plan } from './plan.ts'
 
@@ -23,7 +23,7 @@ export function holePlan(plan: Plan, par: number, length: number): HolePlan {
   if (longest === null || all.length < enoughNumbers) return { kind: 'few-clubs' }
   const tee = par > 3 && longest.carry < length ? longest : null
   const left = length - (tee?.carry ?? 0)
-  const among = tee === null ? all : clubsOffTheGround(plan.bag)
+  const among = tee === null ? swingsOf(plan.bag) : clubsOffTheGround(plan.bag)
   const reach = longestOf(among)?.carry ?? 0
   if (left <= reach) return { kind: 'green', tee, left, approach: approachOf(plan, left, 'middle', among) }
   return { kind: 'lay-up', tee, left, layUp: plan.habits['lay-up'] ? layUpFrom(left, plan.favourite, among) : null }

@@ -1,11 +1,13 @@
 import { type LogState, standingsOf } from '#core/log/fold.ts'
+import { type Measured, measuredOf } from '#core/plan/spread/own-figures.ts'
 import type { Json } from '#core/values/json.ts'
 import { amountIn, type LengthUnit } from '#core/values/length.ts'
 import { bagOf } from './bag.ts'
-import { type Club, clubs } from './clubs.ts'
+import { type Club, clubs, type PartSwing, partSwings } from './clubs.ts'
 import type { PlayerFactKind, PlayerFactValues } from './facts.ts'
 import { habitNumbers, habits, proposedNumbers } from './habits.ts'
-import { playerKeys } from './keys.ts'
+import { parsePlayerKey, playerKeys } from './keys.ts'
+import { bothMeasured, measuredFrom, noShots, type SaidSpread } from './own-shots.ts'
 import type { Plan } from './plan.ts'
 
 /** True when this version understands a value of the kind; the schemas know. */
@@ -23,10 +25,13 @@ export function planOf(state: LogState, isKnown: IsKnownPlayerValue): Plan {
   const unit = read('unit', playerKeys.unit) ?? 'yards'
   const said = clubsSaid(read, unit)
   const favourite = read('favourite', playerKeys.favourite)
+  const own = ownFigures(state, read, unit, said)
   return {
     unit,
     said,
-    bag: bagOf(said),
+    ...own,
+    strike: read('strike', playerKeys.strike) ?? 'good-strike',
+    bag: bagOf(said, { unit, ...own }),
     favourite: favourite && amountIn(favourite, unit),
     habits: tableOf(habits, habit => read('habit', playerKeys.habit(habit)) ?? true),
     numbers: tableOf(habitNumbers, number =>
@@ -36,6 +41,57 @@ export function planOf(state: LogState, isKnown: IsKnownPlayerValue): Plan {
 }
 
 type Read = <K extends PlayerFactKind>(kind: K, key: string) => PlayerFactValues[K] | null
+
+function ownFigures(
+  state: LogState,
+  read: Read,
+  unit: LengthUnit,
+  said: ReadonlyMap<Club, number | null>,
+): Pick<Plan, 'shots' | 'spreads' | 'parts' | 'measured'> {
+  const shots = shotsOf(state, read, unit)
+  const spreads = new Map<Club, SaidSpread>()
+  const parts = new Map<Club, Map<PartSwing, number>>()
+  for (const club of clubs) {
+    const spread = read('spread', playerKeys.spread(club))
+    if (spread !== null) spreads.set(club, { spread: amountIn(spread.spread, unit), shots: spread.shots })
+    for (const part of partSwings) {
+      const carry = read('partSwing', playerKeys.partSwing(club, part))
+      if (carry !== null) parts.set(club, (parts.get(club) ?? new Map()).set(part, amountIn(carry, unit)))
+    }
+  }
+  return { shots, spreads, parts, measured: measuredByClub(said, shots, spreads) }
+}
+
+/** Every shot has a key of its own: two of them, put in on two phones, are two. */
+function shotsOf(state: LogState, read: Read, unit: LengthUnit): Plan['shots'] {
+  const shots = new Map<Club, Map<string, number>>()
+  for (const key of keysIn(state)) {
+    const parts = parsePlayerKey(key)
+    const carry = parts?.kind === 'measured' ? read('measured', key) : null
+    if (parts?.kind !== 'measured' || carry === null) continue
+    shots.set(parts.club, (shots.get(parts.club) ?? new Map()).set(parts.shot, amountIn(carry, unit)))
+  }
+  return shots
+}
+
+const keysIn = (state: LogState): readonly string[] =>
+  [...state.current.values()].flatMap(part => [...part.keys()]).sort()
+
+/** A spread says something about a number alone. */
+function measuredByClub(
+  said: ReadonlyMap<Club, number | null>,
+  shots: Plan['shots'],
+  spreads: Plan['spreads'],
+): Plan['measured'] {
+  const found = new Map<Club, Measured>()
+  for (const club of clubs) {
+    const [carry, spread] = [said.get(club) ?? null, spreads.get(club)]
+    const typed = spread === undefined || carry === null ? noShots : measuredFrom(carry, spread)
+    const both = bothMeasured(typed, measuredOf([...(shots.get(club)?.values() ?? [])]))
+    if (both.shots > 0) found.set(club, both)
+  }
+  return found
+}
 
 function clubsSaid(read: Read, unit: LengthUnit): Map<Club, number | null> {
   const said = new Map<Club, number | null>()

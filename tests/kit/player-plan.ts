@@ -21,6 +21,11 @@ export function makePlan(change: Partial<Plan> = {}): Plan {
   return {
     unit: 'yards',
     said,
+    shots: new Map(),
+    spreads: new Map(),
+    parts: new Map(),
+    measured: new Map(),
+    strike: 'good-strike',
     bag: bagOf(said),
     favourite: 100,
     habits: { middle: true, 'pin-depth': true, 'lay-up': true, trees: true, 'six-threes': true },

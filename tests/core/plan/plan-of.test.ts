@@ -12,7 +12,7 @@ import {
   habitSwitched,
   unitChosen,
 } from '#core/plan/acts.ts'
-import { clubs, proposedClubs } from '#core/plan/clubs.ts'
+import { clubs, partSwings, proposedClubs } from '#core/plan/clubs.ts'
 import { habitNumbers, habits } from '#core/plan/habits.ts'
 import { parsePlayerKey, playerFactKinds, playerKeys } from '#core/plan/keys.ts'
 import { planOf } from '#core/plan/plan-of.ts'
@@ -119,7 +119,11 @@ describe("a player's keys", () => {
   const made = [
     playerKeys.unit,
     playerKeys.favourite,
+    playerKeys.strike,
     ...clubs.map(playerKeys.club),
+    ...clubs.map(playerKeys.spread),
+    ...clubs.map(club => playerKeys.measured(club, 'a1')),
+    ...clubs.flatMap(club => partSwings.map(part => playerKeys.partSwing(club, part))),
     ...habits.map(playerKeys.habit),
     ...habitNumbers.map(playerKeys.habitNumber),
   ]
@@ -131,10 +135,20 @@ describe("a player's keys", () => {
     expect(parsePlayerKey('habit-number/mid-iron-border')).toEqual({ kind: 'habitNumber', number: 'mid-iron-border' })
   })
 
-  it.each(['club/spoon', 'club', 'club/iron-7/x', 'habit/prayer', 'favourite/x', 'unit/x', 'title', ''])(
-    'are none of theirs: %s',
-    key => expect(parsePlayerKey(key)).toBeNull(),
-  )
+  it.each([
+    'club/spoon',
+    'club',
+    'club/iron-7/x',
+    'measured/spoon/1',
+    'measured/iron-7',
+    'part-swing/iron-7/quarter',
+    'strike/x',
+    'habit/prayer',
+    'favourite/x',
+    'unit/x',
+    'title',
+    '',
+  ])('are none of theirs: %s', key => expect(parsePlayerKey(key)).toBeNull())
 
   it('are no keys of an outing, and no kind has the name of one', () => {
     expect(made.filter(key => parseKey(key) !== null)).toEqual([])

@@ -97,7 +97,17 @@ g/G/certified-by-marker/birch
   .split('\n')
 
 /** Of a player's own log: no server knows them, whoever says them. */
-export const playerKeys = ['unit', 'club/driver', 'favourite', 'habit/middle', 'habit-number/past-front-pin']
+export const playerKeys = [
+  'unit',
+  'club/driver',
+  'measured/driver/1',
+  'spread/driver',
+  'part-swing/sand-wedge/half',
+  'strike',
+  'favourite',
+  'habit/middle',
+  'habit-number/past-front-pin',
+]
 
 /** Whether a phone of this role and group may write the key of a group, or of the desk where that is null. */
 export function mayWritePlainly(role: Role, ownGroup: string | null, keyOfGroup: string | null): boolean {
