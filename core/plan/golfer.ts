@@ -12,7 +12,7 @@ import { classOf, type Spread, spreadOf } from '#core/plan/spread/spread-model.t
 import { skillOf } from '#core/plan/strokes/skill.ts'
 import type { Lie } from '#core/plan/strokes/stroke-table.ts'
 import { fraction } from '#core/values/fraction.ts'
-import { yardsFromMetres } from '#core/values/length.ts'
+import { type LengthUnit, yardsFromMetres } from '#core/values/length.ts'
 import { enoughNumbers } from './bag.ts'
 import { type Club, clubs, isForTheTeeAlone, proposedClubs } from './clubs.ts'
 import type { Plan } from './plan.ts'
@@ -85,11 +85,14 @@ export function golferOf(plan: Plan, { handicapIndex, gender, carriesAre, own }:
   }
 }
 
-function inYards({ unit }: Plan, amount: number): number {
-  if (unit === 'yards') return amount
-  const { numerator, denominator } = yardsFromMetres(fraction(amount))
+/** How many yards a unit has. */
+export function yardsPerUnit(unit: LengthUnit): number {
+  if (unit === 'yards') return 1
+  const { numerator, denominator } = yardsFromMetres(fraction(1))
   return numerator / denominator
 }
+
+const inYards = ({ unit }: Plan, amount: number): number => amount * yardsPerUnit(unit)
 
 function carryWithOwn(club: Club, usualYd: number, handicapIndex: number, own: OwnShots | null): number {
   if (own === null) return usualYd

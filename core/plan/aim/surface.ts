@@ -76,8 +76,8 @@ const patchAround = (left: Bell, right: Bell, near: Bell, far: Bell): Patch => (
   toBeyondYd: far.middle.beyondYd + reach * far.lengthSdYd,
 })
 
-/** Cells of mishits, which scatter wide. */
-const mishitStepYd = 3
+/** Cells of mishits, which scatter wide: a fifth of that. */
+const mishitStepYd = ({ sideSdYd, lengthSdYd }: Bell): number => Math.max(0.5, Math.min(sideSdYd, lengthSdYd) / 5)
 
 /** The scatter is taken the same for all aims, and the mishits for those of the middle row. */
 export function aimField(stroke: Stroke, { rightYd, beyondYd }: Aims, stepYd: number): AimField {
@@ -89,7 +89,11 @@ export function aimField(stroke: Stroke, { rightYd, beyondYd }: Aims, stepYd: nu
   if (stroke.spread.mishitShare === 0) return { stroke, grid, missed: null }
   const middle = (near + far) / 2
   const [missLeft, missRight] = [mishitBell(stroke, corner(left, middle)), mishitBell(stroke, corner(right, middle))]
-  const missGrid = valueGrid(stroke.ground, patchAround(missLeft, missRight, missLeft, missLeft), mishitStepYd)
+  const missGrid = valueGrid(
+    stroke.ground,
+    patchAround(missLeft, missRight, missLeft, missLeft),
+    mishitStepYd(missLeft),
+  )
   const along = lengthWeights(missGrid, missLeft)
   const missed = {
     grid: missGrid,

@@ -74,6 +74,9 @@ export interface CellWeights {
   readonly weights: Float64Array
 }
 
+/** A cell that the reach ends in the middle of belongs to both sides alike. */
+const half = 0.5 + 1e-9
+
 export function cellWeights(
   middleYd: number,
   sdYd: number,
@@ -82,8 +85,8 @@ export function cellWeights(
   cells: number,
 ): CellWeights {
   const place = (yd: number): number => (yd - fromYd) / stepYd
-  const first = Math.max(0, Math.min(cells - 1, Math.round(place(middleYd - reach * sdYd))))
-  const last = Math.max(first, Math.min(cells - 1, Math.round(place(middleYd + reach * sdYd))))
+  const first = Math.max(0, Math.min(cells - 1, Math.ceil(place(middleYd - reach * sdYd) - half)))
+  const last = Math.max(first, Math.min(cells - 1, Math.floor(place(middleYd + reach * sdYd) + half)))
   const weights = new Float64Array(last - first + 1)
   let sum = 0
   let below = normalShare((fromYd + (first - 0.5) * stepYd - middleYd) / sdYd)
