@@ -38,7 +38,8 @@ export interface OpProblem {
 /** The schema of the values under a key, or null where a log of this kind has no such key. */
 export type SchemaOfKey = (key: string) => Pick<z.ZodMiniType, 'safeParse'> | null
 
-const schemaInOuting: SchemaOfKey = key => {
+/** What an outing's log may hold. */
+export const schemaInOuting: SchemaOfKey = key => {
   const parts = parseKey(key)
   return parts && factSchemas[parts.kind]
 }

@@ -1,10 +1,12 @@
 import * as z from 'zod/mini'
+import { parseKey } from '#core/outing/keys.ts'
 import { type PlayerFactKind, type PlayerFactValues, strikes } from '#core/plan/facts.ts'
 import { parsePlayerKey } from '#core/plan/keys.ts'
 import type { Json } from '#core/values/json.ts'
 import { lengthUnits } from '#core/values/length.ts'
 import { wholeFrom } from './atoms.ts'
-import type { SchemaOfKey } from './op.ts'
+import { factSchemas } from './facts.ts'
+import { type SchemaOfKey, schemaInOuting } from './op.ts'
 import { proves } from './proof.ts'
 
 /** Nobody carries a ball as far, in yards or metres. */
@@ -30,11 +32,19 @@ export const playerFactSchemas = {
   ),
 } satisfies Record<PlayerFactKind, z.ZodMiniType>
 
+/** Who is let into a log stands in every log alike. */
+const accessKinds = ['invite', 'key', 'voidKey', 'voidInvite'] as const
+
 /** For `parseOp`: what a player's log may hold. */
 export const schemaInPlayerLog: SchemaOfKey = key => {
-  const parts = parsePlayerKey(key)
-  return parts && playerFactSchemas[parts.kind]
+  const own = parsePlayerKey(key)
+  if (own) return playerFactSchemas[own.kind]
+  const kind = accessKinds.find(each => each === parseKey(key)?.kind)
+  return kind ? factSchemas[kind] : null
 }
+
+/** For a server, which holds logs of both kinds; who may write what of it is the roles' matter. */
+export const schemaInAnyLog: SchemaOfKey = key => schemaInOuting(key) ?? schemaInPlayerLog(key)
 
 /** True when this version understands the value; a newer version's is kept and left out of the advice. */
 export const isKnownPlayerValue = (kind: PlayerFactKind, value: Json): boolean =>

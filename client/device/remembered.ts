@@ -1,5 +1,5 @@
 /** Small choices that this phone keeps for itself; losing one does no harm. */
-export type RememberedName = 'look' | 'draft' | `whose-${string}` | `aims-${string}` | `group-${string}`
+export type RememberedName = 'look' | 'draft' | 'own-code' | `whose-${string}` | `aims-${string}` | `group-${string}`
 
 const keyOf = (name: RememberedName): string => `six-threes.${name}`
 

@@ -11,6 +11,7 @@ import { routes } from './routes.ts'
 const HomeScreen = lazyScreen(async () => (await import('./home/HomeScreen.tsx')).HomeScreen)
 const StartScreen = lazyScreen(async () => (await import('./start/StartScreen.tsx')).StartScreen)
 const BagScreen = lazyScreen(async () => (await import('./bag/BagScreen.tsx')).BagScreen)
+const TakeOwnScreen = lazyScreen(async () => (await import('./bag/TakeOwnScreen.tsx')).TakeOwnScreen)
 const JoinScreen = lazyScreen(async () => (await import('./join/JoinScreen.tsx')).JoinScreen)
 
 /** Every page, by the address behind the `#`. */
@@ -26,6 +27,7 @@ export function App() {
             <BagScreen />
           </Route>
           <Route path={routes.join} component={JoinScreen} />
+          <Route path={routes.own} component={TakeOwnScreen} />
           <Route path="/o/:log/*?">{({ log }) => <OutingScreen key={log} log={log as LogId} />}</Route>
           <Route component={NowhereScreen} />
         </Switch>

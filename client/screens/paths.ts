@@ -10,6 +10,7 @@ export const paths = {
   start: '/start',
   join: '/join',
   bag: '/bag',
+  own: '/own',
 } as const
 
 export const tabPath = (log: LogId, tab: OutingTab): string => `/o/${log}/${tab}`

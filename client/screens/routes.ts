@@ -4,6 +4,7 @@ export const routes = {
   start: '/start',
   bag: '/bag',
   join: '/join/*?',
+  own: '/own/*?',
 } as const
 
 /** Every page of an outing. */

@@ -59,7 +59,7 @@ function isGrant(holding: Holding, { id }: InviteSecret, { role, group }: Wanted
   return !isStopped(holding, id) && grant?.role === role && grant.group === group
 }
 
-const isStopped = ({ state }: Holding, invite: InviteId): boolean =>
+export const isStopped = ({ state }: Holding, invite: InviteId): boolean =>
   standingsOf(state, makeKey('voidInvite', { invite })).length > 0
 
 /** The invite that a hand-over carries: the one that this phone came by, or, once that is stopped, another for the same. */

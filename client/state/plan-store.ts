@@ -1,17 +1,27 @@
 import { useStore } from 'zustand'
 import { createStore } from 'zustand/vanilla'
 import type { Plan } from '#core/plan/plan.ts'
-import type { OpId } from '#core/values/ids.ts'
-import type { Foot } from '../sync/foot.ts'
+import type { DeviceId, OpId } from '#core/values/ids.ts'
+import { emptyFoot, type Foot } from '../sync/foot.ts'
 
-/** The player's own plan, as the screens read it. It is on this phone alone. */
+/** A phone of the player's that holds the log. */
+export interface OwnPhone {
+  readonly device: DeviceId
+  readonly label: string
+  readonly isThis: boolean
+  readonly isVoid: boolean
+}
+
+/** The player's own plan, as the screens read it. It is on this phone alone until its owner puts it on another. */
 export interface PlanStore {
   /** `no storage`: the phone's storage did not answer, and what is in it is not known. */
   readonly phase: 'closed' | 'open' | 'no storage'
   /** Null until it is read. */
   readonly plan: Plan | null
-  /** Whether what is shown is on the disk of this phone. */
-  readonly phone: Foot['phone']
+  readonly foot: Pick<Foot, 'phone' | 'waiting' | 'link' | 'stranger'>
+  /** There is a code that puts it on other phones, and a server between them. */
+  readonly isShared: boolean
+  readonly phones: readonly OwnPhone[]
   /** The last change on this page, while it can be taken back. */
   readonly undoable: OpId | null
 }
@@ -19,7 +29,9 @@ export interface PlanStore {
 export const closedPlan: PlanStore = {
   phase: 'closed',
   plan: null,
-  phone: 'saved',
+  foot: emptyFoot,
+  isShared: false,
+  phones: [],
   undoable: null,
 }
 

@@ -1,6 +1,7 @@
 import { opIdOf } from '#core/log/op.ts'
 import type { OpId } from '#core/values/ids.ts'
 import type { Delay } from '#shared/messages/verdict.ts'
+import type { SchemaOfKey } from '#shared/op.ts'
 import { broughtChange } from './brought.ts'
 import type { Clock } from './clock.ts'
 import type { Foot } from './foot.ts'
@@ -21,6 +22,8 @@ export interface EngineParts {
   readonly stored: StoredLog
   readonly isSaved: boolean
   readonly alone?: Alone
+  /** The keys that a log of this kind has; an outing's unless given. */
+  readonly schemaOf?: SchemaOfKey
   /** Something that is shown changed; `onDisk` when other pages of this phone can read it. */
   readonly changed: (onDisk: boolean) => void
 }
@@ -49,8 +52,9 @@ export interface Engine {
   readonly idle: () => Promise<void>
 }
 
-export function createEngine({ store, link, clock, renaming, stored, isSaved, alone, changed }: EngineParts): Engine {
-  const keeper = createKeeper({ store, clock, stored, isSaved, ...(alone && { alone }), changed })
+export function createEngine({ link, renaming, ...parts }: EngineParts): Engine {
+  const { clock, changed } = parts
+  const keeper = createKeeper(parts)
   const takeNewName = async (taken: readonly OpId[]): Promise<boolean> => {
     let isRenamed = false
     const rename = await renaming()

@@ -1,6 +1,7 @@
 import type { Op } from '#core/log/op.ts'
 import type { Refusal, Verdict } from '#shared/messages/verdict.ts'
 import { parseOp } from '#shared/op.ts'
+import { schemaInAnyLog } from '#shared/player-facts.ts'
 import { forbiddenFact, hasWholeLog } from '#shared/roles.ts'
 import { type AccessChange, accessChangeOf } from '../access/claims.ts'
 import type { Shown } from '../access/shown.ts'
@@ -44,7 +45,7 @@ interface Push {
 
 /** Reads strictly, then authorises. Only a typed refusal is final. */
 export function takeOp(text: string, push: Push): Taking {
-  const parsed = parseOp(text)
+  const parsed = parseOp(text, schemaInAnyLog)
   if (!parsed.ok) return parsed.error.code === 'newer' ? later('newer') : refused(parsed.error.code, parsed.error.path)
   const op = parsed.value
   if (op.log !== push.shown.log) return refused('other log', 'log')

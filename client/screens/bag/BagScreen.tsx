@@ -12,11 +12,12 @@ import { paths } from '../paths.ts'
 import { ClubList } from './ClubList.tsx'
 import { HabitList } from './HabitList.tsx'
 import { NumberField } from './NumberField.tsx'
+import { OtherPhones } from './OtherPhones.tsx'
 import { OwnPage } from './OwnPage.tsx'
 
 /** The player's bag, lay-up number and habits. `back` is the plan that the player came from; the outings without one. */
 export function BagScreen({ back = null }: { readonly back?: string | null }) {
-  const { phase, plan } = usePlan(store => store)
+  const { phase, plan, isShared } = usePlan(store => store)
   useEffect(() => fire(openPlan()), [])
   if (!plan) return <Loading />
   return (
@@ -26,7 +27,7 @@ export function BagScreen({ back = null }: { readonly back?: string | null }) {
     >
       <div>
         <h1>{say('bag-title')}</h1>
-        <p className="quiet">{say('bag-what')}</p>
+        <p className="quiet">{say(isShared ? 'bag-what-shared' : 'bag-what')}</p>
       </div>
       {phase === 'open' ? <Bag plan={plan} /> : <NoStorage />}
     </OwnPage>
@@ -62,6 +63,7 @@ function Bag({ plan }: { readonly plan: Plan }) {
         </section>
         <HabitList plan={plan} />
       </div>
+      <OtherPhones />
     </>
   )
 }

@@ -61,7 +61,12 @@ export const screenStates = {
     'more clubs than the Rules allow',
     'habits off',
     'no storage',
+    'a code asked for',
+    'a code made, one phone',
+    'the code shown',
+    'a phone taken out',
   ],
+  own: ['a bag to take', 'another bag is here', 'a code that was stopped', 'no code'],
   'bag-from': ['opened from a plan'],
   hole: [
     'everybody has left the group',

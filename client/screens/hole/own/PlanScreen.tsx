@@ -22,6 +22,7 @@ import { ShotInHand } from './ShotInHand.tsx'
 export function PlanScreen({ at }: { readonly at: PlayedHole }) {
   const { outing, log, group, whose, setWhose } = useGroupShown()
   const plan = usePlan(store => store.plan)
+  const isShared = usePlan(store => store.isShared)
   useEffect(() => fire(openPlan()), [])
   if (!Number.isInteger(at.hole) || !Number.isInteger(at.lap)) return <NowhereScreen />
   if (!outing || !log) return null
@@ -31,7 +32,7 @@ export function PlanScreen({ at }: { readonly at: PlayedHole }) {
     <OwnPage back={{ href: holePath(log, at), text: say('to-hole', { hole: at.hole }) }}>
       <div>
         <h1>{say('plan-title')}</h1>
-        <p className="quiet">{say('plan-private')}</p>
+        <p className="quiet">{say(isShared ? 'plan-private-shared' : 'plan-private')}</p>
       </div>
       {whose.ball === null && group ? (
         <WhichIsMine whose={whose} outing={outing} group={group} onWhose={setWhose} />

@@ -1,0 +1,110 @@
+import { expect, type Page, test } from '@playwright/test'
+import { axeClean } from './kit/axe.ts'
+import { noComplaints, openPhone } from './kit/round.ts'
+import { openServed } from './kit/served.ts'
+
+const carryOf = (page: Page, club: string) => page.getByRole('textbox', { name: `${club}, carry` })
+const toBag = (page: Page) => page.getByRole('link', { name: 'Carries, lay-up number, habits' }).click()
+const foot = (page: Page) => page.getByRole('status').filter({ hasText: 'on this phone' })
+
+/** The player's own code, off the screen of a phone that has it. */
+async function codeOn(page: Page): Promise<string> {
+  await page.getByRole('button', { name: 'Show my code' }).click()
+  const field = page.getByRole('textbox', { name: 'Your own link' })
+  await expect(field).toHaveValue(/#\/own\//)
+  return field.inputValue()
+}
+
+test('a bag goes by its owner’s code to another phone, on each shows what the other changed, and a lost phone is taken out', async ({
+  browser,
+}) => {
+  const { server, phone, page } = await openServed(browser)
+  const other = await openPhone(browser, 'Alder again')
+
+  await test.step('at first use a code is asked for; before it the bag is nowhere else', async () => {
+    await toBag(page)
+    await carryOf(page, 'Driver').fill('215')
+    await carryOf(page, '7 iron').fill('145')
+    await expect(foot(page)).toContainText('nowhere else')
+    await page.getByRole('button', { name: 'Make my code' }).click()
+    await expect(foot(page)).toContainText('on the server')
+    await expect(page.getByText('Phone 1')).toBeVisible()
+    await axeClean(page, 'bag', 'a code made, one phone')
+  })
+
+  const code = await test.step('the code is shown as a link and a QR code', async () => {
+    const shown = await codeOn(page)
+    await expect(page.getByRole('img', { name: 'Your own code, as a QR code' })).toBeVisible()
+    await axeClean(page, 'bag', 'the code shown')
+    return shown
+  })
+
+  await test.step('on the other phone it brings the bag, and the address keeps no secret', async () => {
+    await other.page.goto(code)
+    await expect(other.page.getByRole('heading', { name: 'Your bag, on this phone' })).toBeVisible()
+    await expect.poll(() => other.page.url()).toMatch(/#\/own$/)
+    await axeClean(other.page, 'own', 'a bag to take')
+    await other.page.getByRole('button', { name: 'Take my bag onto this phone' }).click()
+    await expect(carryOf(other.page, 'Driver')).toHaveValue('215')
+    await expect(foot(other.page)).toContainText('on the server')
+  })
+
+  await test.step('a change on one shows on the other, also one made with no signal', async () => {
+    await carryOf(other.page, '7 iron').fill('150')
+    await expect(carryOf(page, '7 iron')).toHaveValue('150')
+    await phone.context.setOffline(true)
+    await carryOf(page, 'Driver').fill('220')
+    await expect(foot(page)).toContainText('1 to send')
+    await phone.context.setOffline(false)
+    await expect(carryOf(other.page, 'Driver')).toHaveValue('220')
+    await expect(foot(page)).toContainText('on the server')
+  })
+
+  await test.step('a phone that is lost is taken out, and its code with it', async () => {
+    await page.getByRole('button', { name: 'Take Phone 2 out' }).click()
+    await page.getByRole('button', { name: 'Take it out' }).click()
+    await expect(page.getByText('no longer in')).toBeVisible()
+    await axeClean(page, 'bag', 'a phone taken out')
+    await expect(other.page.getByText('This phone was taken out')).toBeVisible()
+    const third = await openPhone(browser, 'A finder')
+    await third.page.goto(code)
+    await third.page.getByRole('button', { name: 'Take my bag onto this phone' }).click()
+    await expect(third.page.getByRole('alert')).toHaveText('This code was stopped. Ask your other phone for the new one.')
+    await axeClean(third.page, 'own', 'a code that was stopped')
+    noComplaints([third])
+  })
+  noComplaints([phone, other])
+  await server.stop()
+})
+
+test('a bag that is here already is taken off only with a second tap, and what is no code says so', async ({
+  browser,
+}) => {
+  const { server, phone, page } = await openServed(browser)
+  await toBag(page)
+  await carryOf(page, 'Driver').fill('230')
+  await page.getByRole('button', { name: 'Make my code' }).click()
+  await expect(foot(page)).toContainText('on the server')
+  const code = await codeOn(page)
+
+  const other = await openPhone(browser, 'Birch')
+  await other.page.goto(server.url)
+  await toBag(other.page)
+  await carryOf(other.page, 'Driver').fill('180')
+  await expect(other.page.getByText('Until you make one the bag is on this phone alone.')).toBeVisible()
+  await axeClean(other.page, 'bag', 'a code asked for')
+  await other.page.goto(code)
+  await other.page.getByRole('button', { name: 'Take my bag onto this phone' }).click()
+  await expect(other.page.getByText('There is a bag on this phone already.')).toBeVisible()
+  await axeClean(other.page, 'own', 'another bag is here')
+  await other.page.getByRole('button', { name: 'Take it, and remove the other' }).click()
+  await expect(carryOf(other.page, 'Driver')).toHaveValue('230')
+  await other.page.reload()
+  await expect(carryOf(other.page, 'Driver')).toHaveValue('230')
+
+  await other.page.goto(`${server.url}/#/own/nothing`)
+  await expect(other.page.getByRole('alert')).toContainText('This is not a code of a bag.')
+  await axeClean(other.page, 'own', 'no code')
+  noComplaints([phone, other])
+  await server.stop()
+})
