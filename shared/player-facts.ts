@@ -30,6 +30,7 @@ export const playerFactSchemas = {
   habitNumber: proves<PlayerFactValues['habitNumber']>()(
     z.strictObject({ amount: wholeFrom(0, longestLength), unit: z.enum(lengthUnits) }),
   ),
+  rulesRound: proves<PlayerFactValues['rulesRound']>()(z.literal(true)),
 } satisfies Record<PlayerFactKind, z.ZodMiniType>
 
 /** Who is let into a log stands in every log alike. */

@@ -92,6 +92,7 @@ export const rolesTable: Readonly<Record<FactKind | PlayerFactKind, Row>> = {
   favourite: ownerAlone,
   habit: ownerAlone,
   habitNumber: ownerAlone,
+  rulesRound: ownerAlone,
 }
 
 /** Whose rights an op is weighed against. */

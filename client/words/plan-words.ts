@@ -159,6 +159,15 @@ export const planWords = {
     'Off, for this outing is played under the Rules. Rule 4.3 allows no advice on club or line from where the ball lies.',
     `${rulesOfGolf}, rule 4.3a`,
   ),
+  'shot-off-elsewhere': standard(
+    'Off, for you are in a round under the Rules on another phone of yours. Rule 4.3 allows no advice on club or line from where the ball lies.',
+    `${rulesOfGolf}, rule 4.3a`,
+  ),
+  'round-over': own('That round is over'),
+  'round-over-sure': own('It is over'),
+  'round-over-warning': own(
+    'Say so only when your round is finished: during it the Rules allow no such advice, on whichever phone.',
+  ),
   'shot-off-stays': own('Your plan for the hole and your habits stay: they were made before the round.'),
   'trees-clears': own('The lowest-lofted club that clears.'),
   'trees-more-loft': own('Does not clear: more loft'),

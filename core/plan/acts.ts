@@ -1,5 +1,6 @@
 import { withdrawn } from '#core/log/op.ts'
 import type { NewFact } from '#core/outing/stated-fact.ts'
+import type { LogId } from '#core/values/ids.ts'
 import type { Json } from '#core/values/json.ts'
 import type { Length, LengthUnit } from '#core/values/length.ts'
 import { type Club, type PartSwing, proposedClubs } from './clubs.ts'
@@ -54,6 +55,10 @@ export const partSwingSaid = (plan: Plan, club: Club, part: PartSwing, carry: nu
   })
 
 export const strikeChosen = (strike: Strike): NewFact[] => [{ key: playerKeys.strike, value: strike }]
+
+/** The player is in a round under the Rules in that outing, or is so no more. */
+export const rulesRoundSaid = ({ rulesRounds }: Plan, log: LogId, isIn: boolean): NewFact[] =>
+  rulesRounds.includes(log) === isIn ? [] : [{ key: playerKeys.rulesRound(log), value: isIn ? true : withdrawn }]
 
 export const unitChosen = (unit: LengthUnit): NewFact[] => [{ key: playerKeys.unit, value: unit }]
 

@@ -1,3 +1,4 @@
+import type { LogId } from '#core/values/ids.ts'
 import type { Length, LengthUnit } from '#core/values/length.ts'
 import type { Club, PartSwing } from './clubs.ts'
 import type { Habit, HabitNumber } from './habits.ts'
@@ -24,6 +25,8 @@ export interface PlayerFactValues {
   /** Whether a habit is on. */
   readonly habit: boolean
   readonly habitNumber: Length
+  /** The player is in a round under the Rules in that outing: no phone of theirs advises on a shot. Withdrawn when it is over. */
+  readonly rulesRound: true
 }
 
 /** A good strike is what players mean by a club's number, and holds unless they say otherwise. */
@@ -40,3 +43,4 @@ export type PlayerKeyParts =
   | { readonly kind: 'partSwing'; readonly club: Club; readonly part: PartSwing }
   | { readonly kind: 'habit'; readonly habit: Habit }
   | { readonly kind: 'habitNumber'; readonly number: HabitNumber }
+  | { readonly kind: 'rulesRound'; readonly log: LogId }

@@ -1,9 +1,9 @@
-import { isId } from '#core/values/ids.ts'
+import { isId, type LogId } from '#core/values/ids.ts'
 import { type Club, isClub, isPartSwing, type PartSwing } from './clubs.ts'
 import type { PlayerFactKind, PlayerKeyParts } from './facts.ts'
 import { type Habit, type HabitNumber, habitNumbers, isHabit } from './habits.ts'
 
-/** The keys of a player's log, one row a kind; the word after a colon is a name of a closed list, a shot's an id. */
+/** The keys of a player's log, one row a kind; the word after a colon is a name of a closed list, a shot's or an outing's id. */
 export const playerKeyPatterns: Readonly<Record<PlayerFactKind, string>> = {
   unit: 'unit',
   club: 'club/:club',
@@ -14,6 +14,7 @@ export const playerKeyPatterns: Readonly<Record<PlayerFactKind, string>> = {
   favourite: 'favourite',
   habit: 'habit/:habit',
   habitNumber: 'habit-number/:number',
+  rulesRound: 'rules-round/:log',
 }
 
 export const playerFactKinds = Object.keys(playerKeyPatterns) as PlayerFactKind[]
@@ -29,6 +30,7 @@ export const playerKeys = {
   partSwing: (club: Club, part: PartSwing): string => `part-swing/${club}/${part}`,
   habit: (habit: Habit): string => `habit/${habit}`,
   habitNumber: (number: HabitNumber): string => `habit-number/${number}`,
+  rulesRound: (log: LogId): string => `rules-round/${log}`,
 } as const
 
 /** The key's kind and the name in it, or null when it is none of a player's (a newer version's, perhaps). */
@@ -40,6 +42,7 @@ export function parsePlayerKey(key: string): PlayerKeyParts | null {
   if ((kind === 'club' || kind === 'spread') && isClub(name)) return { kind, club: name }
   if (kind === 'habit' && isHabit(name)) return { kind, habit: name }
   if (kind === 'habit-number' && isHabitNumber(name)) return { kind: 'habitNumber', number: name }
+  if (kind === 'rules-round' && isId(name)) return { kind: 'rulesRound', log: name as LogId }
   return null
 }
 

@@ -1,5 +1,6 @@
-import { type LogState, standingsOf } from '#core/log/fold.ts'
+import { keysOf, type LogState, standingsOf } from '#core/log/fold.ts'
 import { type Measured, measuredOf } from '#core/plan/spread/own-figures.ts'
+import type { LogId } from '#core/values/ids.ts'
 import type { Json } from '#core/values/json.ts'
 import { amountIn, type LengthUnit } from '#core/values/length.ts'
 import { bagOf } from './bag.ts'
@@ -37,6 +38,7 @@ export function planOf(state: LogState, isKnown: IsKnownPlayerValue): Plan {
     numbers: tableOf(habitNumbers, number =>
       amountIn(read('habitNumber', playerKeys.habitNumber(number)) ?? proposedNumbers[number], unit),
     ),
+    rulesRounds: rulesRoundsIn(state),
   }
 }
 
@@ -65,7 +67,7 @@ function ownFigures(
 /** Every shot has a key of its own: two of them, put in on two phones, are two. */
 function shotsOf(state: LogState, read: Read, unit: LengthUnit): Plan['shots'] {
   const shots = new Map<Club, Map<string, number>>()
-  for (const key of keysIn(state)) {
+  for (const key of [...keysOf(state)].sort()) {
     const parts = parsePlayerKey(key)
     const carry = parts?.kind === 'measured' ? read('measured', key) : null
     if (parts?.kind !== 'measured' || carry === null) continue
@@ -73,9 +75,6 @@ function shotsOf(state: LogState, read: Read, unit: LengthUnit): Plan['shots'] {
   }
   return shots
 }
-
-const keysIn = (state: LogState): readonly string[] =>
-  [...state.current.values()].flatMap(part => [...part.keys()]).sort()
 
 /** A spread says something about a number alone. */
 function measuredByClub(
@@ -92,6 +91,13 @@ function measuredByClub(
   }
   return found
 }
+
+/** Whatever the value: where one of two phones says that the round goes on, it does. */
+const rulesRoundsIn = (state: LogState): LogId[] =>
+  keysOf(state).flatMap(key => {
+    const parts = parsePlayerKey(key)
+    return parts?.kind === 'rulesRound' ? [parts.log] : []
+  })
 
 function clubsSaid(read: Read, unit: LengthUnit): Map<Club, number | null> {
   const said = new Map<Club, number | null>()

@@ -1,4 +1,5 @@
 import type { Measured } from '#core/plan/spread/own-figures.ts'
+import type { LogId } from '#core/values/ids.ts'
 import type { LengthUnit } from '#core/values/length.ts'
 import type { Bag } from './bag.ts'
 import type { Club, PartSwing } from './clubs.ts'
@@ -24,4 +25,6 @@ export interface Plan {
   readonly favourite: number | null
   readonly habits: Readonly<Record<Habit, boolean>>
   readonly numbers: Readonly<Record<HabitNumber, number>>
+  /** The outings in which the player is in a round under the Rules now. */
+  readonly rulesRounds: readonly LogId[]
 }

@@ -1,5 +1,7 @@
 import { expect, type Page, test } from '@playwright/test'
 import { axeClean } from './kit/axe.ts'
+import { tapScore } from './kit/golfer.ts'
+import { openPlain } from './kit/plain-file.ts'
 import { noComplaints, openPhone } from './kit/round.ts'
 import { openServed } from './kit/served.ts'
 
@@ -69,7 +71,9 @@ test('a bag goes by its owner’s code to another phone, on each shows what the 
     const third = await openPhone(browser, 'A finder')
     await third.page.goto(code)
     await third.page.getByRole('button', { name: 'Take my bag onto this phone' }).click()
-    await expect(third.page.getByRole('alert')).toHaveText('This code was stopped. Ask your other phone for the new one.')
+    await expect(third.page.getByRole('alert')).toHaveText(
+      'This code was stopped. Ask your other phone for the new one.',
+    )
     await axeClean(third.page, 'own', 'a code that was stopped')
     noComplaints([third])
   })
@@ -105,6 +109,49 @@ test('a bag that is here already is taken off only with a second tap, and what i
   await other.page.goto(`${server.url}/#/own/nothing`)
   await expect(other.page.getByRole('alert')).toContainText('This is not a code of a bag.')
   await axeClean(other.page, 'own', 'no code')
+  noComplaints([phone, other])
+  await server.stop()
+})
+
+test('while one phone is in a round under the Rules the others of its owner advise on no shot', async ({ browser }) => {
+  const { server, phone, page } = await openServed(browser)
+  const other = await openPhone(browser, 'Alder again')
+  await toBag(page)
+  for (const [club, carry] of [
+    ['Driver', '215'],
+    ['7 iron', '145'],
+    ['Sand wedge', '85'],
+  ] as const)
+    await carryOf(page, club).fill(carry)
+  await page.getByRole('button', { name: 'Make my code' }).click()
+  await expect(foot(page)).toContainText('on the server')
+  await other.page.goto(await codeOn(page))
+  await other.page.getByRole('button', { name: 'Take my bag onto this phone' }).click()
+  await expect(carryOf(other.page, 'Driver')).toHaveValue('215')
+
+  const shotOn = (on: Page) => on.getByRole('region', { name: 'The shot in hand' })
+  await test.step('on the other phone a practice round, with a shot in hand', async () => {
+    await other.page.getByRole('link', { name: 'To all outings' }).click()
+    await openPlain(other.page, false)
+    await other.page.getByRole('link', { name: 'Your plan' }).click()
+    await expect(shotOn(other.page).getByRole('textbox', { name: 'Distance, yards' })).toBeVisible()
+  })
+  await test.step('a score under the Rules on the one takes it off the other, and says why', async () => {
+    await page.getByRole('link', { name: 'To all outings' }).click()
+    await openPlain(page, true)
+    await page.getByText('Mine', { exact: true }).click()
+    await tapScore(page, 'Alder', 5)
+    await expect(shotOn(other.page)).toContainText('Off, for you are in a round under the Rules')
+    await expect(shotOn(other.page).getByRole('textbox')).toHaveCount(0)
+    await axeClean(other.page, 'plan', 'shot in hand off, a round under the Rules on another phone')
+  })
+  await test.step('it is back once the player says that the round is over', async () => {
+    await other.page.getByRole('button', { name: 'That round is over' }).click()
+    await expect(other.page.getByText('Say so only when your round is finished')).toBeVisible()
+    await page.close()
+    await other.page.getByRole('button', { name: 'It is over' }).click()
+    await expect(shotOn(other.page).getByRole('textbox', { name: 'Distance, yards' })).toBeVisible()
+  })
   noComplaints([phone, other])
   await server.stop()
 })

@@ -1,21 +1,11 @@
 import { readdirSync, readFileSync } from 'node:fs'
 import { expect, type Page, test } from '@playwright/test'
-import { plainWith } from '../kit/plain-outing.ts'
 import { axeClean } from './kit/axe.ts'
 import { goToHole, openTab, whenOnServer } from './kit/golfer.ts'
+import { openPlain } from './kit/plain-file.ts'
 import { noComplaints } from './kit/round.ts'
 import { openServed } from './kit/served.ts'
 import { createFinger } from './kit/taps.ts'
-
-/** An outing at Quillmoor with the lengths of its holes, opened from a file that somebody wrote. */
-async function openOuting(page: Page, rules: boolean): Promise<void> {
-  const fromFile = page.getByRole('region', { name: 'Open from a file' })
-  await fromFile.getByRole('textbox', { name: 'Your name' }).fill('Alder')
-  const text = JSON.stringify(plainWith({ rules, scores: [] }))
-  const file = { name: 'autumn-day.json', mimeType: 'application/json', buffer: Buffer.from(text) }
-  await page.getByLabel('Choose a file').setInputFiles(file)
-  await expect(page.getByRole('region', { name: 'Alder', exact: true })).toBeVisible()
-}
 
 async function fillBag(page: Page): Promise<void> {
   const carries = { Driver: '215', '3 wood': '195', '7 iron': '145', 'Sand wedge': '85' }
@@ -53,7 +43,7 @@ test('a bag in a few figures, a lay-up said before the hole, one answer for the 
   })
 
   await test.step('behind a tap on a phone that scores for others, in one line on the player’s own', async () => {
-    await openOuting(page, false)
+    await openPlain(page, false)
     await goToHole(page, 2)
     await expect(page.getByRole('link', { name: 'Your plan' })).toBeVisible()
     await expect(page.getByText('Lay up')).toHaveCount(0)
@@ -133,7 +123,7 @@ test('under the Rules the shot in hand is off and says why; the plan for the hol
   await expect(page.getByRole('checkbox', { name: 'Six threes' })).not.toBeChecked()
   await axeClean(page, 'bag', 'habits off')
   await page.getByRole('link', { name: 'To all outings' }).click()
-  await openOuting(page, true)
+  await openPlain(page, true)
   await goToHole(page, 13)
   await page.getByText('Mine', { exact: true }).click()
   // A habit that is switched off asks nothing any more.

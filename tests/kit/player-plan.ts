@@ -29,6 +29,7 @@ export function makePlan(change: Partial<Plan> = {}): Plan {
     bag: bagOf(said),
     favourite: 100,
     habits: { middle: true, 'pin-depth': true, 'lay-up': true, trees: true, 'six-threes': true },
+    rulesRounds: [],
     numbers: { 'mid-iron-border': 140, 'past-front-pin': 5, 'short-of-back-pin': 5 },
     ...change,
   }

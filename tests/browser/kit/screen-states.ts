@@ -216,6 +216,7 @@ export const screenStates = {
     'lay-up and a shot to the green',
     'out of the trees',
     'shot in hand off under the Rules',
+    'shot in hand off, a round under the Rules on another phone',
   ],
   nowhere: ['no page', 'no such outing here'],
   'every page': ['being opened', 'not fetched yet', 'broken'],

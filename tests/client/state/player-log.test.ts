@@ -33,7 +33,7 @@ afterEach(() => {
 describe("a player's own log on this phone", () => {
   test('is not there until something is said', async () => {
     const { plan, disk } = await openBag()
-    expect(plan()).toMatchObject({ phase: 'open', phone: 'saved', undoable: null })
+    expect(plan()).toMatchObject({ phase: 'open', foot: { phone: 'saved' }, isShared: false, undoable: null })
     expect(plan().plan?.said.size).toBe(0)
     expect(await rowsOn(disk, 'six-threes-player', 'logs')).toEqual([])
   })

@@ -96,18 +96,19 @@ g/G/certified-by-marker/birch
   .trim()
   .split('\n')
 
-/** Of a player's own log: no server knows them, whoever says them. */
-export const playerKeys = [
-  'unit',
-  'club/driver',
-  'measured/driver/1',
-  'spread/driver',
-  'part-swing/sand-wedge/half',
-  'strike',
-  'favourite',
-  'habit/middle',
-  'habit-number/past-front-pin',
-]
+/** Of a player's own log, with a value of each: its owner's alone. */
+export const playerFacts = [
+  ['unit', 'yards'],
+  ['club/driver', { carry: null }],
+  ['favourite', { amount: 100, unit: 'yards' }],
+  ['habit/middle', false],
+  ['habit-number/past-front-pin', { amount: 5, unit: 'yards' }],
+  ['measured/driver/1', { amount: 212, unit: 'yards' }],
+  ['spread/driver', { spread: { amount: 12, unit: 'yards' }, shots: 20 }],
+  ['part-swing/sand-wedge/half', { amount: 45, unit: 'yards' }],
+  ['strike', 'good'],
+  ['rules-round/saturday', true],
+] as const
 
 /** Whether a phone of this role and group may write the key of a group, or of the desk where that is null. */
 export function mayWritePlainly(role: Role, ownGroup: string | null, keyOfGroup: string | null): boolean {

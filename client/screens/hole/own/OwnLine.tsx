@@ -11,6 +11,7 @@ import { say } from '../../../words/say-any.ts'
 import { aimsPath, planPath } from '../../paths.ts'
 import { holeAhead, planOfHole } from './own-plan.ts'
 import { useAims } from './use-aims.ts'
+import { useRulesRound } from './use-rules-round.ts'
 
 interface Props {
   readonly log: LogId
@@ -26,6 +27,7 @@ interface Props {
 export function OwnLine({ log, outing, ball, at, isShut }: Props) {
   const plan = usePlan(store => store.plan)
   useEffect(() => fire(openPlan()), [])
+  useRulesRound(log, outing, ball)
   const found = isShut || !plan ? null : planOfHole(plan, holeAhead(outing, ball, at, plan))
   return (
     <div className="private-line">

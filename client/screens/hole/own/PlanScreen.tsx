@@ -2,12 +2,14 @@ import { useEffect } from 'react'
 import { Link } from 'wouter'
 import type { PlayedHole } from '#core/card/score.ts'
 import type { Outing } from '#core/outing/outing.ts'
+import { rulesRoundSaid } from '#core/plan/acts.ts'
 import type { Plan } from '#core/plan/plan.ts'
 import type { LogId } from '#core/values/ids.ts'
 import { fire } from '../../../parts/fire.ts'
 import { Loading } from '../../../parts/Loading.tsx'
+import { SecondTap } from '../../../parts/SecondTap.tsx'
 import { usePlan } from '../../../state/plan-store.ts'
-import { openPlan } from '../../../state/player-log.ts'
+import { actOnPlan, openPlan } from '../../../state/player-log.ts'
 import { notesOfHabits, sentencesOfHole } from '../../../words/plan-text.ts'
 import { say } from '../../../words/say-any.ts'
 import { OwnPage } from '../../bag/OwnPage.tsx'
@@ -88,12 +90,31 @@ function ShotSection({ outing, plan }: { readonly outing: Outing; readonly plan:
           <p>{say('shot-off')}</p>
           <p>{say('shot-off-stays')}</p>
         </div>
+      ) : plan.rulesRounds.length > 0 ? (
+        <InAnotherRound plan={plan} />
       ) : (
         <div className="private stack">
           <ShotInHand plan={plan} />
         </div>
       )}
     </section>
+  )
+}
+
+/** One of the player's phones is in a round under the Rules: none of them advises on a shot until it is over. */
+function InAnotherRound({ plan }: { readonly plan: Plan }) {
+  const [first] = plan.rulesRounds
+  if (first === undefined) return null
+  return (
+    <div className="notice stack">
+      <p>{say('shot-off-elsewhere')}</p>
+      <SecondTap
+        label={say('round-over')}
+        sure={say('round-over-sure')}
+        warning={say('round-over-warning')}
+        onSure={() => fire(actOnPlan('round over', current => rulesRoundSaid(current, first, false)))}
+      />
+    </div>
   )
 }
 
