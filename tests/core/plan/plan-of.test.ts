@@ -126,6 +126,7 @@ describe("a player's keys", () => {
     ...clubs.flatMap(club => partSwings.map(part => playerKeys.partSwing(club, part))),
     ...habits.map(playerKeys.habit),
     ...habitNumbers.map(playerKeys.habitNumber),
+    playerKeys.rulesRound('saturday' as LogId),
   ]
 
   it('are read as what they were made for, each once, and cover every kind', () => {

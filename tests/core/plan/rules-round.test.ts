@@ -2,12 +2,12 @@ import { describe, expect, it } from 'vitest'
 import { rulesRoundSaid } from '#core/plan/acts.ts'
 import { isInRulesRound } from '#core/plan/rules-round.ts'
 import type { BallId, LogId } from '#core/values/ids.ts'
-import { outingOfPlain, plainWith } from '#tests/kit/plain-outing.ts'
+import { type Change, outingOfPlain, plainWith } from '#tests/kit/plain-outing.ts'
 import { makePlan } from '#tests/kit/player-plan.ts'
 
 const alder = 'alder' as BallId
 const fives = (count: number) => [{ ball: 'alder', holes: Array.from({ length: count }, () => 5) }]
-const isIn = (change: object): boolean => isInRulesRound(outingOfPlain(plainWith(change)), alder)
+const isIn = (change: Change): boolean => isInRulesRound(outingOfPlain(plainWith(change)), alder)
 
 describe('a round under the Rules', () => {
   it.each([

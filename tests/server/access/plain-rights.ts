@@ -106,7 +106,7 @@ export const playerFacts = [
   ['measured/driver/1', { amount: 212, unit: 'yards' }],
   ['spread/driver', { spread: { amount: 12, unit: 'yards' }, shots: 20 }],
   ['part-swing/sand-wedge/half', { amount: 45, unit: 'yards' }],
-  ['strike', 'good'],
+  ['strike', 'good-strike'],
   ['rules-round/saturday', true],
 ] as const
 
