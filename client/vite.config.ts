@@ -40,9 +40,19 @@ function serviceWorker(): Plugin {
   }
 }
 
+/** What the page's script imports is asked for beside it, not once it has come. */
+function askedBeside(): Plugin {
+  return {
+    name: 'asked-beside',
+    apply: 'build',
+    transformIndexHtml: (_, { chunk }) =>
+      (chunk?.imports ?? []).map(file => ({ tag: 'link', attrs: { rel: 'modulepreload', href: `/${file}` } })),
+  }
+}
+
 export default defineConfig({
   root: fileURLToPath(new URL('.', import.meta.url)),
-  plugins: [react(), serviceWorker()],
+  plugins: [react(), askedBeside(), serviceWorker()],
   define: { __BUILD__: JSON.stringify(buildId) },
   logLevel: 'warn',
   build: {

@@ -36,7 +36,7 @@ describe('what must not be lost', () => {
 
   it('lies in IndexedDB: the small storage holds choices alone, in one file', () => {
     expect(saidIn(/\b(local|session)Storage\b/)).toEqual(['client/device/remembered.ts'])
-    expect(saidIn(/from 'idb'|indexedDB\.open/)).toEqual(['client/sync/idb-store.ts'])
+    expect(saidIn(/from 'idb'|indexedDB\.open/)).toEqual(['client/sync/idb-connection.ts'])
   })
 })
 
