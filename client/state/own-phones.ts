@@ -59,21 +59,27 @@ export async function lookAtCode(text: string): Promise<CodeSight | null> {
   const link = parseOwnLink(text)
   if (!link) return null
   await openPlan()
-  const { plan } = planStore.getState()
   const isHere = await isHeldHere(link)
-  return { isHere, hasOther: !isHere && (plan?.said.size ?? 0) > 0 }
+  return { isHere, hasOther: !isHere && holdsBag() }
 }
+
+const holdsBag = (): boolean => (planStore.getState().plan?.said.size ?? 0) > 0
 
 const isHeldHere = async ({ log }: JoinLink): Promise<boolean> => {
   const isBegun = planStore.getState().isShared
   return isBegun && (await engineOfPlan()).holding().record.log === log
 }
 
-/** Takes the log that a code leads to onto this phone, in place of the one that is here. */
-export async function takeOwnLog(text: string): Promise<Result<null, JoinFault>> {
+/** Takes the log that a code leads to onto this phone; in place of another that is here only where that is said. */
+export async function takeOwnLog(
+  text: string,
+  removesOther: boolean,
+): Promise<Result<null, JoinFault | 'another bag'>> {
   const link = parseOwnLink(text)
   if (!link) return err('not an invite')
   if (await isHeldHere(link)) return ok(null)
+  // It may have been begun since the code was looked at.
+  if (!removesOther && holdsBag()) return err('another bag')
   const { log, invite } = link
   const followed = await followInvite({ ...freshRecord(log, ''), invite, invites: [invite] }, invite.id, [])
   if (!followed.ok) return followed

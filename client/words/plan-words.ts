@@ -68,6 +68,7 @@ export const planWords = {
   'own-fault-deleted': own('This bag was deleted.'),
   'own-fault-too old': own('This page is too old for the server. Load it again.'),
   'own-fault-not an invite': own('This is not a code of a bag.'),
+  'own-fault-another bag': own('There is a bag on this phone already. Nothing was changed.'),
   'own-fault-storage': own('The storage of this phone does not answer. Nothing was changed.'),
   'bag-unit': own('You count in'),
   'bag-clubs': own('Clubs and carries'),

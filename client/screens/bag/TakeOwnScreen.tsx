@@ -35,19 +35,20 @@ export function TakeOwnScreen() {
           {say('own-take-no-code')}
         </p>
       ) : (
-        <Take code={code} hasOther={sight.hasOther} />
+        <Take code={code} hadOther={sight.hasOther} />
       )}
     </OwnPage>
   )
 }
 
-function Take({ code, hasOther }: { readonly code: string; readonly hasOther: boolean }) {
+function Take({ code, hadOther }: { readonly code: string; readonly hadOther: boolean }) {
   const [fault, setFault] = useState<string | null>(null)
+  const hasOther = hadOther || fault === 'another bag'
   const [, go] = useLocation()
   const { isWorking, work } = useWork()
   const take = (): void =>
     work(async () => {
-      const taken = await takeOwnLog(code).catch(() => null)
+      const taken = await takeOwnLog(code, hasOther).catch(() => null)
       if (taken?.ok) go(paths.bag, { replace: true })
       else setFault(taken === null ? 'storage' : taken.error)
     })
