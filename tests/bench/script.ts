@@ -1,16 +1,14 @@
-import { readFileSync } from 'node:fs'
 import { basename } from 'node:path'
 import { fileURLToPath } from 'node:url'
-import { gzipSync } from 'node:zlib'
 import type { Page } from '@playwright/test'
 import { build, type Rollup } from 'vite'
 import { tapScore, whenOnServer } from '#tests/browser/kit/golfer.ts'
 import { type BenchResult, rounded } from './figures.ts'
+import { bytesOfScripts, firstPiece, gzippedBytes } from './first-piece.ts'
 import { openPhonePage } from './phone-page.ts'
 
 const budget = { gzippedBytes: 1.4 }
 const path = (relative: string): string => fileURLToPath(new URL(relative, import.meta.url))
-const built = path('../../dist/client')
 
 /**
  * The JavaScript without which a phone cannot score a hole, gzipped: the script of the page with all that it imports, the
@@ -21,7 +19,7 @@ const built = path('../../dist/client')
 export async function benchScript(): Promise<BenchResult> {
   const first = firstPiece()
   await scoreWith(first)
-  const [ours, yardstick] = [bytesOf(first), await bytesOfLibraries()]
+  const [ours, yardstick] = [bytesOfScripts(first), await bytesOfLibraries()]
   return {
     name: 'script',
     ours: { gzippedBytes: ours },
@@ -30,19 +28,6 @@ export async function benchScript(): Promise<BenchResult> {
     budget,
     holds: ours <= yardstick * budget.gzippedBytes,
   }
-}
-
-/** Names of the script that the page opens with and of whatever that imports before it runs. */
-function firstPiece(): ReadonlySet<string> {
-  const page = readFileSync(`${built}/index.html`, 'utf8')
-  const found = new Set([...page.matchAll(/src="\/assets\/([^"]+\.js)"/g)].flatMap(([, name]) => name ?? []))
-  for (const name of found) {
-    const imports = readFileSync(`${built}/assets/${name}`, 'utf8').matchAll(
-      /(?:import|from)\s*["'`]\.\/([^"'`]+\.js)/g,
-    )
-    for (const [, other] of imports) if (other !== undefined) found.add(other)
-  }
-  return found
 }
 
 async function scoreWith(scripts: ReadonlySet<string>): Promise<void> {
@@ -65,11 +50,6 @@ const scriptsRun = async (page: Page): Promise<readonly string[]> => {
   const urls = await page.evaluate<string[]>(came)
   return [...new Set(urls.map(nameOf))].filter(name => name.endsWith('.js'))
 }
-
-const gzippedBytes = (code: string): number => gzipSync(code).length
-
-const bytesOf = (scripts: Iterable<string>): number =>
-  [...scripts].reduce((sum, name) => sum + gzippedBytes(readFileSync(`${built}/assets/${name}`, 'utf8')), 0)
 
 async function bytesOfLibraries(): Promise<number> {
   const built = await build({
