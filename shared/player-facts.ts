@@ -1,4 +1,5 @@
 import * as z from 'zod/mini'
+import { ratedGenders } from '#core/handicap/slope.ts'
 import { parseKey } from '#core/outing/keys.ts'
 import { type PlayerFactKind, type PlayerFactValues, strikes } from '#core/plan/facts.ts'
 import { parsePlayerKey } from '#core/plan/keys.ts'
@@ -25,6 +26,8 @@ export const playerFactSchemas = {
   spread: proves<PlayerFactValues['spread']>()(z.strictObject({ spread: length, shots: wholeFrom(2, mostShots) })),
   partSwing: proves<PlayerFactValues['partSwing']>()(length),
   strike: proves<PlayerFactValues['strike']>()(z.enum(strikes)),
+  handicapIndex: proves<PlayerFactValues['handicapIndex']>()(wholeFrom(-100, 540)),
+  ratings: proves<PlayerFactValues['ratings']>()(z.enum(ratedGenders)),
   favourite: proves<PlayerFactValues['favourite']>()(length),
   habit: proves<PlayerFactValues['habit']>()(z.boolean()),
   habitNumber: proves<PlayerFactValues['habitNumber']>()(

@@ -8,7 +8,8 @@
  *   last hole (gameSkinsLeft), and what a short team has
  *   (gameShortTeam, gameDrawnCard), and extra holes as the end of a
  *   tie (gameTies). Deleting a log from the server (delete).
- *   The sketch of a hole (green, shape). A player's round under the Rules (rulesRound).
+ *   The sketch of a hole (green, shape). A player's round under the Rules (rulesRound),
+ *   Handicap Index and ratings (handicapIndex, ratings).
  * - 1 (2026-11): ops as canonical text, feeds, eras, four verdicts, snapshot in columns.
  */
 export const protocolVersion = 2

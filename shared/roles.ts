@@ -89,6 +89,8 @@ export const rolesTable: Readonly<Record<FactKind | PlayerFactKind, Row>> = {
   spread: ownerAlone,
   partSwing: ownerAlone,
   strike: ownerAlone,
+  handicapIndex: ownerAlone,
+  ratings: ownerAlone,
   favourite: ownerAlone,
   habit: ownerAlone,
   habitNumber: ownerAlone,

@@ -1,3 +1,4 @@
+import type { RatedGender } from '#core/handicap/slope.ts'
 import { withdrawn } from '#core/log/op.ts'
 import type { NewFact } from '#core/outing/stated-fact.ts'
 import type { LogId } from '#core/values/ids.ts'
@@ -61,6 +62,13 @@ export const rulesRoundSaid = ({ rulesRounds }: Plan, log: LogId, isIn: boolean)
   rulesRounds.includes(log) === isIn ? [] : [{ key: playerKeys.rulesRound(log), value: isIn ? true : withdrawn }]
 
 export const unitChosen = (unit: LengthUnit): NewFact[] => [{ key: playerKeys.unit, value: unit }]
+
+/** The Handicap Index in tenths; null where the player says none any more. */
+export const indexSaid = (tenths: number | null): NewFact[] => [
+  { key: playerKeys.handicapIndex, value: tenths ?? withdrawn },
+]
+
+export const ratingsChosen = (ratings: RatedGender): NewFact[] => [{ key: playerKeys.ratings, value: ratings }]
 
 /** The number that a lay-up leaves; null for none. */
 export const favouriteChosen = ({ unit }: Plan, amount: number | null): NewFact[] => [

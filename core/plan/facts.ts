@@ -1,3 +1,4 @@
+import type { RatedGender } from '#core/handicap/slope.ts'
 import type { LogId } from '#core/values/ids.ts'
 import type { Length, LengthUnit } from '#core/values/length.ts'
 import type { Club, PartSwing } from './clubs.ts'
@@ -20,6 +21,10 @@ export interface PlayerFactValues {
   readonly partSwing: Length
   /** Whether the numbers of the bag are good strikes, or averages with the mishits in them. */
   readonly strike: Strike
+  /** The player's Handicap Index as they say it, in tenths; negative for a plus Index. */
+  readonly handicapIndex: number
+  /** Whose ratings the player plays by. */
+  readonly ratings: RatedGender
   /** The number that a lay-up leaves. */
   readonly favourite: Length
   /** Whether a habit is on. */
@@ -33,11 +38,14 @@ export interface PlayerFactValues {
 export const strikes = ['good-strike', 'average'] as const
 export type Strike = (typeof strikes)[number]
 
+/** Kinds of which a player has one, their keys without a name. */
+export const plainKinds = ['unit', 'favourite', 'strike', 'handicapIndex', 'ratings'] as const
+
 export type PlayerFactKind = keyof PlayerFactValues
 
 /** A key taken apart: its kind and the name in it. */
 export type PlayerKeyParts =
-  | { readonly kind: 'unit' | 'favourite' | 'strike' }
+  | { readonly kind: (typeof plainKinds)[number] }
   | { readonly kind: 'club' | 'spread'; readonly club: Club }
   | { readonly kind: 'measured'; readonly club: Club; readonly shot: string }
   | { readonly kind: 'partSwing'; readonly club: Club; readonly part: PartSwing }

@@ -1,6 +1,6 @@
 import { isId, type LogId } from '#core/values/ids.ts'
 import { type Club, isClub, isPartSwing, type PartSwing } from './clubs.ts'
-import type { PlayerFactKind, PlayerKeyParts } from './facts.ts'
+import { type PlayerFactKind, type PlayerKeyParts, plainKinds } from './facts.ts'
 import { type Habit, type HabitNumber, habitNumbers, isHabit } from './habits.ts'
 
 /** The keys of a player's log, one row a kind; the word after a colon is a name of a closed list, a shot's or an outing's id. */
@@ -11,6 +11,8 @@ export const playerKeyPatterns: Readonly<Record<PlayerFactKind, string>> = {
   spread: 'spread/:club',
   partSwing: 'part-swing/:club/:part',
   strike: 'strike',
+  handicapIndex: 'handicap-index',
+  ratings: 'ratings',
   favourite: 'favourite',
   habit: 'habit/:habit',
   habitNumber: 'habit-number/:number',
@@ -24,6 +26,8 @@ export const playerKeys = {
   unit: 'unit',
   favourite: 'favourite',
   strike: 'strike',
+  handicapIndex: 'handicap-index',
+  ratings: 'ratings',
   club: (club: Club): string => `club/${club}`,
   measured: (club: Club, shot: string): string => `measured/${club}/${shot}`,
   spread: (club: Club): string => `spread/${club}`,
@@ -35,7 +39,8 @@ export const playerKeys = {
 
 /** The key's kind and the name in it, or null when it is none of a player's (a newer version's, perhaps). */
 export function parsePlayerKey(key: string): PlayerKeyParts | null {
-  if (key === 'unit' || key === 'favourite' || key === 'strike') return { kind: key }
+  const plain = plainKinds.find(kind => playerKeyPatterns[kind] === key)
+  if (plain) return { kind: plain }
   const [kind, name = '', last, ...rest] = key.split('/')
   if (rest.length > 0) return null
   if (last !== undefined) return parseOfClub(kind, name, last)

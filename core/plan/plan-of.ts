@@ -33,6 +33,8 @@ export function planOf(state: LogState, isKnown: IsKnownPlayerValue): Plan {
     ...own,
     strike: read('strike', playerKeys.strike) ?? 'good-strike',
     bag: bagOf(said, { unit, ...own }),
+    indexTenths: read('handicapIndex', playerKeys.handicapIndex),
+    ratings: read('ratings', playerKeys.ratings),
     favourite: favourite && amountIn(favourite, unit),
     habits: tableOf(habits, habit => read('habit', playerKeys.habit(habit)) ?? true),
     numbers: tableOf(habitNumbers, number =>

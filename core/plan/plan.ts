@@ -1,3 +1,4 @@
+import type { RatedGender } from '#core/handicap/slope.ts'
 import type { Measured } from '#core/plan/spread/own-figures.ts'
 import type { LogId } from '#core/values/ids.ts'
 import type { LengthUnit } from '#core/values/length.ts'
@@ -21,6 +22,10 @@ export interface Plan {
   /** What the numbers of the bag are. */
   readonly strike: Strike
   readonly bag: Bag
+  /** The Handicap Index in tenths, as the player says it; null while it is not in. */
+  readonly indexTenths: number | null
+  /** Whose ratings the player plays by; null until it is said. */
+  readonly ratings: RatedGender | null
   /** The number that a lay-up leaves; null while none is chosen. */
   readonly favourite: number | null
   readonly habits: Readonly<Record<Habit, boolean>>

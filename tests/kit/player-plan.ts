@@ -27,6 +27,8 @@ export function makePlan(change: Partial<Plan> = {}): Plan {
     measured: new Map(),
     strike: 'good-strike',
     bag: bagOf(said),
+    indexTenths: null,
+    ratings: null,
     favourite: 100,
     habits: { middle: true, 'pin-depth': true, 'lay-up': true, trees: true, 'six-threes': true },
     rulesRounds: [],

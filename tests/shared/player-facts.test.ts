@@ -43,6 +43,10 @@ describe("an op of a player's log", () => {
     ['club/iron-7', { carry: 150 }],
     ['habit/middle', 'on'],
     ['unit', 'feet'],
+    ['handicap-index', 541],
+    ['handicap-index', -101],
+    ['handicap-index', '18.4'],
+    ['ratings', 'juniors'],
   ])('is refused where %s is %j', (key, value) => {
     expect(parseOp(textOfOp(opOf(key, value)), schemaInPlayerLog)).toMatchObject({ error: { code: 'wrong value' } })
   })

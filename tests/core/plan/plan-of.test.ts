@@ -10,6 +10,8 @@ import {
   favouriteChosen,
   habitNumberChosen,
   habitSwitched,
+  indexSaid,
+  ratingsChosen,
   unitChosen,
 } from '#core/plan/acts.ts'
 import { clubs, partSwings, proposedClubs } from '#core/plan/clubs.ts'
@@ -84,6 +86,18 @@ describe('the plan of a log', () => {
     expect(log.plan().favourite).toBeNull()
   })
 
+  it('has a Handicap Index in tenths and the ratings once they are said, and no Index once it is taken back', () => {
+    const log = createLog()
+    expect(log.plan()).toMatchObject({ indexTenths: null, ratings: null })
+    log.write(indexSaid(184))
+    log.write(ratingsChosen('women'))
+    expect(log.plan()).toMatchObject({ indexTenths: 184, ratings: 'women' })
+    log.write(indexSaid(0))
+    expect(log.plan().indexTenths).toBe(0)
+    log.write(indexSaid(null))
+    expect(log.plan()).toMatchObject({ indexTenths: null, ratings: 'women' })
+  })
+
   it('switches a habit and keeps its number', () => {
     const log = createLog()
     log.write(habitSwitched('middle', false))
@@ -120,6 +134,8 @@ describe("a player's keys", () => {
     playerKeys.unit,
     playerKeys.favourite,
     playerKeys.strike,
+    playerKeys.handicapIndex,
+    playerKeys.ratings,
     ...clubs.map(playerKeys.club),
     ...clubs.map(playerKeys.spread),
     ...clubs.map(club => playerKeys.measured(club, 'a1')),
@@ -144,6 +160,8 @@ describe("a player's keys", () => {
     'measured/iron-7',
     'part-swing/iron-7/quarter',
     'strike/x',
+    'handicap-index/x',
+    'ratings/x',
     'habit/prayer',
     'favourite/x',
     'unit/x',

@@ -107,6 +107,8 @@ export const playerFacts = [
   ['spread/driver', { spread: { amount: 12, unit: 'yards' }, shots: 20 }],
   ['part-swing/sand-wedge/half', { amount: 45, unit: 'yards' }],
   ['strike', 'good-strike'],
+  ['handicap-index', 184],
+  ['ratings', 'women'],
   ['rules-round/saturday', true],
 ] as const
 
