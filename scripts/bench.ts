@@ -1,5 +1,6 @@
 import { benchCold } from '#tests/bench/cold.ts'
 import { benchLive } from '#tests/bench/live.ts'
+import { benchPlan } from '#tests/bench/plan.ts'
 import { benchScript } from '#tests/bench/script.ts'
 import { benchStandings } from '#tests/bench/standings.ts'
 import { benchTap } from '#tests/bench/tap.ts'
@@ -12,6 +13,7 @@ const benches = {
   script: benchScript,
   tap: benchTap,
   cold: benchCold,
+  plan: benchPlan,
 }
 
 const name = process.argv[2] ?? ''

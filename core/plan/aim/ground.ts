@@ -42,9 +42,41 @@ export interface GroundOf {
   readonly countsShortSide: boolean
 }
 
-/** Outermost first: out of bounds is so wherever it is drawn, and a green is a green. */
-const drawn = ['water', 'bunker', 'trees', 'fairway'] as const
-const outcomeOfKind = { water: 'water', bunker: 'sand', trees: 'recovery', fairway: 'fairway' } as const
+/** A shape ready to be asked a hundred thousand times: what is drawn over what is the order of the list. */
+interface Area {
+  readonly form: Shape['form']
+  readonly middleX: number
+  readonly middleY: number
+  readonly perX: number
+  readonly perY: number
+  readonly outcome: Outcome
+}
+
+const areaOf = (
+  { form, rightYd, beyondYd, halfWidthYd, halfDepthYd }: Omit<Shape, 'kind'>,
+  outcome: Outcome,
+): Area => ({
+  form,
+  middleX: rightYd,
+  middleY: beyondYd,
+  perX: 1 / halfWidthYd,
+  perY: 1 / halfDepthYd,
+  outcome,
+})
+
+/** Out of bounds is so wherever it is drawn, and a green is a green. */
+function areasOf({ shapes }: HoleSketch, green: Omit<Shape, 'kind'>): Area[] {
+  const drawn = (kind: Shape['kind'], outcome: Outcome): Area[] =>
+    shapes.flatMap(shape => (shape.kind === kind ? [areaOf(shape, outcome)] : []))
+  return [
+    ...drawn('out-of-bounds', 'out-of-bounds'),
+    areaOf(green, 'green'),
+    ...drawn('water', 'water'),
+    ...drawn('bunker', 'sand'),
+    ...drawn('trees', 'recovery'),
+    ...drawn('fairway', 'fairway'),
+  ]
+}
 
 export function groundOf({ sketch, pin, ball, handicapIndex, countsShortSide }: GroundOf): Ground {
   const strokes = strokesFor(handicapIndex)
@@ -56,16 +88,18 @@ export function groundOf({ sketch, pin, ball, handicapIndex, countsShortSide }: 
     halfWidthYd: widthYd / 2,
     halfDepthYd: depthYd / 2,
   }
-  const bounds = sketch.shapes.filter(({ kind }) => kind === 'out-of-bounds')
-  const inside = drawn.flatMap(kind => sketch.shapes.filter(shape => shape.kind === kind))
   const waters = sketch.shapes.filter(({ kind }) => kind === 'water')
   const add = countsShortSide ? shortSideStrokes(handicapIndex) : 0
 
+  const areas = areasOf(sketch, green)
   const outcomeAt = (x: number, y: number): Outcome => {
-    if (bounds.some(shape => isInside(shape, x, y))) return 'out-of-bounds'
-    if (isInside(green, x, y)) return 'green'
-    const shape = inside.find(each => isInside(each, x, y))
-    return shape === undefined ? 'rough' : outcomeOfKind[shape.kind as (typeof drawn)[number]]
+    for (const { form, middleX, middleY, perX, perY, outcome } of areas) {
+      const across = Math.abs((x - middleX) * perX)
+      const beyond = Math.abs((y - middleY) * perY)
+      if (across > 1 || beyond > 1) continue
+      if (form === 'box' || across * across + beyond * beyond <= 1) return outcome
+    }
+    return 'rough'
   }
   const valueAt = (outcome: Outcome, x: number, y: number): number => {
     if (outcome === 'out-of-bounds') return 0
@@ -76,7 +110,7 @@ export function groundOf({ sketch, pin, ball, handicapIndex, countsShortSide }: 
     const runYd = runToward(green, x, y, pin)
     return usual + add * Math.min(1, Math.max(0, 2 - runYd / shortSide.fullRunYd))
   }
-  return { outcomeAt, valueAt, hasOutOfBounds: bounds.length > 0 }
+  return { outcomeAt, valueAt, hasOutOfBounds: areas[0]?.outcome === 'out-of-bounds' }
 }
 
 export const shortSideStrokes = (handicapIndex: number): number =>

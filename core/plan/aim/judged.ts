@@ -19,33 +19,35 @@ export type Told = (outcome: Outcome, share: number, rightYd: number, beyondYd: 
 /** Goes through all places that a stroke can finish in; the shares add to 1. */
 export function eachPlace(stroke: Stroke, aim: Place, told: Told): void {
   const { mishitShare } = stroke.spread
-  throughBell(stroke, goodBell(stroke, aim), 1 - mishitShare, told)
-  if (mishitShare > 0) throughBell(stroke, mishitBell(stroke, aim), mishitShare, told)
+  throughBell(stroke, goodBell(stroke, aim), 1 - mishitShare, widestYd, told)
+  if (mishitShare > 0) throughBell(stroke, mishitBell(stroke, aim), mishitShare, widestMishitYd, told)
 }
 
-function throughBell({ ground }: Stroke, { middle, sideSdYd, lengthSdYd }: Bell, share: number, told: Told): void {
-  const side = axisOf(middle.rightYd, sideSdYd)
-  const length = axisOf(middle.beyondYd, lengthSdYd)
+function throughBell({ ground }: Stroke, bell: Bell, share: number, mostYd: number, told: Told): void {
+  const side = axisOf(bell.middle.rightYd, bell.sideSdYd, mostYd)
+  const length = axisOf(bell.middle.beyondYd, bell.lengthSdYd, mostYd)
   for (let row = 0; row < length.weights.length; row++) {
-    const y = length.fromYd + row * length.stepYd
+    const y = (length.first + row) * length.stepYd
     const ofRow = share * (length.weights[row] as number)
     for (let cell = 0; cell < side.weights.length; cell++) {
-      const x = side.fromYd + cell * side.stepYd
+      const x = (side.first + cell) * side.stepYd
       told(ground.outcomeAt(x, y), ofRow * (side.weights[cell] as number), x, y)
     }
   }
 }
 
-/** At least so many cells a standard deviation, and none wider than this. */
+/** At least so many cells a standard deviation, and none wider than this; of mishits, which are few, wider ones. */
 const fineness = 6
-const widestYd = 1
+const widestYd = 1.5
+const widestMishitYd = 4
 
 /** Cells on the marks that every aim of the stroke shares. */
-function axisOf(middleYd: number, sdYd: number) {
-  const stepYd = Math.min(widestYd, sdYd / fineness)
-  const fromYd = Math.floor((middleYd - reach * sdYd) / stepYd) * stepYd
+function axisOf(middleYd: number, sdYd: number, mostYd: number) {
+  const stepYd = Math.min(mostYd, sdYd / fineness)
+  const first = Math.floor((middleYd - reach * sdYd) / stepYd)
+  const fromYd = first * stepYd
   const cells = Math.ceil((middleYd + reach * sdYd - fromYd) / stepYd) + 1
-  return { stepYd, fromYd, weights: cellWeights(middleYd, sdYd, fromYd, stepYd, cells).weights }
+  return { stepYd, first, weights: cellWeights(middleYd, sdYd, fromYd, stepYd, cells).weights }
 }
 
 export function sharesOf(stroke: Stroke, aim: Place): OutcomeShares {

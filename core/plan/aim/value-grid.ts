@@ -23,27 +23,33 @@ export interface Patch {
 
 /** The cells of every grid of one step lie on the same marks, counted from the line of play: aims compare like with like. */
 export function valueGrid(ground: Ground, patch: Patch, stepYd: number): ValueGrid {
-  const leftYd = Math.floor(patch.fromRightYd / stepYd) * stepYd
-  const nearYd = Math.floor(patch.fromBeyondYd / stepYd) * stepYd
+  // Whole cells from the line of play: a place and its mirror image are then the same number but for the sign.
+  const [left, first] = [Math.floor(patch.fromRightYd / stepYd), Math.floor(patch.fromBeyondYd / stepYd)]
+  const [leftYd, nearYd] = [left * stepYd, first * stepYd]
   const across = Math.ceil((patch.toRightYd - leftYd) / stepYd) + 1
   const along = Math.ceil((patch.toBeyondYd - nearYd) / stepYd) + 1
   const values = new Float64Array(across * along)
   const lost = ground.hasOutOfBounds ? new Float64Array(across * along) : null
   const cornersOf = (row: number): Outcome[] =>
     Array.from({ length: across + 1 }, (_, cell) =>
-      ground.outcomeAt(leftYd + (cell - 0.5) * stepYd, nearYd + (row - 0.5) * stepYd),
+      ground.outcomeAt((left + cell - 0.5) * stepYd, (first + row - 0.5) * stepYd),
     )
   let near = cornersOf(0)
   for (let row = 0; row < along; row++) {
     const far = cornersOf(row + 1)
+    const y = (first + row) * stepYd
     for (let cell = 0; cell < across; cell++) {
-      const [x, y] = [leftYd + cell * stepYd, nearYd + row * stepYd]
+      const x = (left + cell) * stepYd
       const outcome = ground.outcomeAt(x, y)
-      const isWhole = [near[cell], near[cell + 1], far[cell], far[cell + 1]].every(each => each === outcome)
-      const parts = isWhole ? 1 : partsOfEdge
-      const means = meansIn(ground, x, y, stepYd, parts)
-      values[row * across + cell] = means.value
-      if (lost !== null) lost[row * across + cell] = means.lost
+      const at = row * across + cell
+      if (near[cell] === outcome && near[cell + 1] === outcome && far[cell] === outcome && far[cell + 1] === outcome) {
+        values[at] = ground.valueAt(outcome, x, y)
+        if (lost !== null && outcome === 'out-of-bounds') lost[at] = 1
+      } else {
+        const means = meansOnEdge(ground, left + cell, first + row, stepYd)
+        values[at] = means.value
+        if (lost !== null) lost[at] = means.lost
+      }
     }
     near = far
   }
@@ -53,16 +59,21 @@ export function valueGrid(ground: Ground, patch: Patch, stepYd: number): ValueGr
 /** A cell that an edge runs through is cut into so many parts each way. */
 const partsOfEdge = 4
 
-function meansIn(ground: Ground, x: number, y: number, stepYd: number, parts: number) {
-  let [value, lost] = [0, 0]
-  for (let part = 0; part < parts * parts; part++) {
-    const partX = x + (((part % parts) + 0.5) / parts - 0.5) * stepYd
-    const partY = y + ((Math.floor(part / parts) + 0.5) / parts - 0.5) * stepYd
-    const outcome = ground.outcomeAt(partX, partY)
-    value += ground.valueAt(outcome, partX, partY)
-    if (outcome === 'out-of-bounds') lost++
+/** Of a cell that lies so many cells right of the line of play and beyond the green. */
+function meansOnEdge(ground: Ground, right: number, beyond: number, stepYd: number) {
+  let value = 0
+  let lost = 0
+  for (let row = 0; row < partsOfEdge; row++) {
+    const partY = (beyond + (row + 0.5) / partsOfEdge - 0.5) * stepYd
+    for (let cell = 0; cell < partsOfEdge; cell++) {
+      const partX = (right + (cell + 0.5) / partsOfEdge - 0.5) * stepYd
+      const outcome = ground.outcomeAt(partX, partY)
+      value += ground.valueAt(outcome, partX, partY)
+      if (outcome === 'out-of-bounds') lost++
+    }
   }
-  return { value: value / (parts * parts), lost: lost / (parts * parts) }
+  const parts = partsOfEdge * partsOfEdge
+  return { value: value / parts, lost: lost / parts }
 }
 
 /** Beyond this many standard deviations a shot is not followed; the rest of the weight is shared out. */

@@ -1,5 +1,5 @@
 import { type Outcome, outcomes } from '#core/plan/aim/ground.ts'
-import { eachPlace, sharesOf } from '#core/plan/aim/judged.ts'
+import { eachPlace } from '#core/plan/aim/judged.ts'
 import type { Place } from '#core/plan/aim/sketch.ts'
 import type { Stroke } from '#core/plan/aim/surface.ts'
 
@@ -23,15 +23,16 @@ const ten = 10
  * to ten; the strokes of each outcome stand where that outcome's shots fall, at even steps of their share. No chance in it.
  */
 export function tenStrokes(stroke: Stroke, aim: Place): TenStrokes {
-  const counts = tenths(sharesOf(stroke, aim))
-  const falls = new Map<Outcome, { x: number; share: number }[]>()
+  const falls = new Map(outcomes.map(outcome => [outcome, new Map<number, number>()]))
   eachPlace(stroke, aim, (outcome, share, x) => {
-    const known = falls.get(outcome)
-    if (known === undefined) falls.set(outcome, [{ x, share }])
-    else known.push({ x, share })
+    const columns = falls.get(outcome)
+    columns?.set(x, (columns.get(x) ?? 0) + share)
   })
+  const shareOf = (outcome: Outcome): number =>
+    [...(falls.get(outcome)?.values() ?? [])].reduce((sum, each) => sum + each, 0)
+  const counts = tenths(Object.fromEntries(outcomes.map(each => [each, shareOf(each)])) as Record<Outcome, number>)
   const strokes = outcomes.flatMap(outcome =>
-    placesAt(falls.get(outcome) ?? [], counts[outcome]).map(rightYd => ({ rightYd, outcome })),
+    placesAt(falls.get(outcome) ?? new Map(), counts[outcome]).map(rightYd => ({ rightYd, outcome })),
   )
   return { strokes: strokes.sort((a, b) => a.rightYd - b.rightYd), counts }
 }
@@ -50,12 +51,12 @@ export function tenths(shares: Readonly<Record<Outcome, number>>): Record<Outcom
 }
 
 /** `count` places below which even steps of the share lie. */
-function placesAt(falls: { x: number; share: number }[], count: number): number[] {
-  falls.sort((a, b) => a.x - b.x)
-  const all = falls.reduce((sum, { share }) => sum + share, 0)
+function placesAt(columns: ReadonlyMap<number, number>, count: number): number[] {
+  const falls = [...columns].sort(([one], [other]) => one - other)
+  const all = falls.reduce((sum, [, share]) => sum + share, 0)
   const places: number[] = []
   let below = 0
-  for (const { x, share } of falls) {
+  for (const [x, share] of falls) {
     below += share
     while (places.length < count && below >= (all * (places.length + 0.5)) / count) places.push(x)
   }
