@@ -56,24 +56,29 @@ export function valueGrid(ground: Ground, patch: Patch, stepYd: number): ValueGr
   return { stepYd, leftYd, nearYd, across, along, values, lost }
 }
 
-/** A cell that an edge runs through is cut into so many parts each way. */
-const partsOfEdge = 4
+/**
+ * A cell that an edge runs through is asked in sixteen places, no two of a half level across or beyond, so that an edge along
+ * the hole or across it is told to a sixteenth or an eighth of the cell. The right half mirrors the left.
+ */
+const edgePlaces = [0, 4, 2, 6, 1, 5, 3, 7].flatMap((level, at) => {
+  const [across, beyond] = [(at + 0.5) / 16 - 0.5, (level + 0.5) / 8 - 0.5]
+  return [
+    { across, beyond },
+    { across: -across, beyond },
+  ]
+})
 
 /** Of a cell that lies so many cells right of the line of play and beyond the green. */
 function meansOnEdge(ground: Ground, right: number, beyond: number, stepYd: number) {
   let value = 0
   let lost = 0
-  for (let row = 0; row < partsOfEdge; row++) {
-    const partY = (beyond + (row + 0.5) / partsOfEdge - 0.5) * stepYd
-    for (let cell = 0; cell < partsOfEdge; cell++) {
-      const partX = (right + (cell + 0.5) / partsOfEdge - 0.5) * stepYd
-      const outcome = ground.outcomeAt(partX, partY)
-      value += ground.valueAt(outcome, partX, partY)
-      if (outcome === 'out-of-bounds') lost++
-    }
+  for (const place of edgePlaces) {
+    const [x, y] = [(right + place.across) * stepYd, (beyond + place.beyond) * stepYd]
+    const outcome = ground.outcomeAt(x, y)
+    value += ground.valueAt(outcome, x, y)
+    if (outcome === 'out-of-bounds') lost++
   }
-  const parts = partsOfEdge * partsOfEdge
-  return { value: value / parts, lost: lost / parts }
+  return { value: value / edgePlaces.length, lost: lost / edgePlaces.length }
 }
 
 /** Beyond this many standard deviations a shot is not followed; the rest of the weight is shared out. */
