@@ -33,6 +33,13 @@ export const newPhone: Story = async stage => {
   await stage.show(page, 'Bag, empty')
   await fillBag(page)
   await stage.show(page, 'Bag, four numbers', { window: true })
+  await press(page, 'Make my code')
+  await press(page, 'Show my code')
+  await expect(page.getByRole('textbox', { name: 'Your own link' })).toHaveValue(/own/)
+  await stage.show(page, 'Bag, its code shown')
+  await goToAddress(page, '/own/what/is/this')
+  await expect(page.getByRole('alert')).toBeVisible()
+  await stage.show(page, 'A bag by a code that is none')
 }
 
 /** The first tee: course, players, games; what is missing; the same again a week later. */
