@@ -21,3 +21,13 @@ export function remember(name: RememberedName, value: string | null): void {
     // A browser that keeps nothing asks again next time.
   }
 }
+
+/** Forgets every choice whose name begins so. */
+export function forgetAll(beginning: 'aims-'): void {
+  try {
+    const names = Array.from({ length: localStorage.length }, (_, place) => localStorage.key(place) ?? '')
+    for (const name of names) if (name.startsWith(`six-threes.${beginning}`)) localStorage.removeItem(name)
+  } catch {
+    // A browser that keeps nothing has nothing to forget.
+  }
+}

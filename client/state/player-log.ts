@@ -8,6 +8,7 @@ import type { LogId } from '#core/values/ids.ts'
 import { isKnownPlayerValue, schemaInPlayerLog } from '#shared/player-facts.ts'
 import { browserClock } from '../device/browser-clock.ts'
 import { createId } from '../device/random-ids.ts'
+import { forgetAll } from '../device/remembered.ts'
 import { askToKeepStorage } from '../device/storage-persistence.ts'
 import { watchWaking } from '../device/wake.ts'
 import { createAnyLink } from '../sync/any-link.ts'
@@ -19,7 +20,7 @@ import type { StoredLog } from '../sync/log-store.ts'
 import { inventions, renaming } from './inventions.ts'
 import { pageFetch } from './open-outing.ts'
 import { ownPhonesIn } from './own-phones-in.ts'
-import { planStore } from './plan-store.ts'
+import { closedPlan, planStore } from './plan-store.ts'
 import { openTabs, type Tabs } from './tabs.ts'
 
 /** A database of its own: nothing that lists, sends, hands over or exports outings can come upon it. */
@@ -79,7 +80,36 @@ async function readAgain(): Promise<void> {
   const stored = await storedLog().catch(() => undefined)
   if (engine && stored?.record.log === engine.holding().record.log) await engine.reload()
   else if (stored) hold(stored, true)
+  // It was deleted there; what a failing disk has not taken is nowhere else and stays.
+  else if (stored === null && engine?.foot().phone === 'saved') letGo()
   keepInTouch()
+}
+
+/** The page knows of no log any more; the next act begins a new one. */
+function letGo(): void {
+  engine?.disconnect()
+  engine = null
+  planStore.setState({ ...closedPlan, phase: 'open', plan: emptyPlan })
+}
+
+/**
+ * Deletes the player's log from this phone for good, with the targets and cues beside it. What the player's other phones
+ * hold stays there. False where the storage does not answer: then it is all still here.
+ */
+export async function removePlan(): Promise<boolean> {
+  await openPlan()
+  engine?.disconnect()
+  await engine?.idle()
+  try {
+    for (const { record } of await playerStore.list()) await playerStore.remove(record.log)
+  } catch {
+    keepInTouch()
+    return false
+  }
+  forgetAll('aims-')
+  letGo()
+  tabs?.tellWrote()
+  return true
 }
 
 async function readPlan(): Promise<void> {

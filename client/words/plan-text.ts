@@ -11,8 +11,12 @@ import { say } from './say-any.ts'
 type LaidUp = Extract<LayUp, { kind: 'to-favourite' }>
 
 /** "7 iron (145)", "5 iron (about 166, estimated)". */
-export const clubText = ({ club, carry, isEstimated }: BagClub): string =>
-  say(isEstimated ? 'club-estimated' : 'club-said', { club: clubName(club), n: carry })
+export const clubText = ({ club, carry, isEstimated, part }: BagClub): string =>
+  say(isEstimated ? 'club-estimated' : 'club-said', { club: swingName({ club, ...(part && { part }) }), n: carry })
+
+/** A club, or a part swing of it by its name. */
+export const swingName = ({ club, part }: Pick<BagClub, 'club' | 'part'>): string =>
+  part === undefined ? clubName(club) : say(`club-part-${part}`, { club: clubName(club) })
 
 export const clubName = (club: Club): string => say(`club-${club}`)
 
@@ -26,9 +30,9 @@ export function lineOfHole(found: HolePlan): string | null {
     case 'lay-up':
       return lineOfLayUp(found.layUp) ?? say('plan-line-out', { left: found.left })
     case 'green': {
-      if (found.tee) return say('plan-line-tee', { club: clubName(found.tee.club), left: found.left })
+      if (found.tee) return say('plan-line-tee', { club: swingName(found.tee), left: found.left })
       const { aim, swing, plays } = found.approach
-      return swing && say('plan-line-green', { club: clubName(swing.club.club), aim: aimText(aim, plays) })
+      return swing && say('plan-line-green', { club: swingName(swing.club), aim: aimText(aim, plays) })
     }
   }
 }
@@ -41,7 +45,7 @@ function lineOfLayUp(layUp: LayUp | null): string | null {
     return say('plan-line-lay-up', { shot: layUp.shot, leaves: layUp.favourite })
   }
   if (layUp?.kind !== 'as-far-as-it-goes') return null
-  return say('plan-line-far', { club: clubName(layUp.club.club), leaves: layUp.leaves })
+  return say('plan-line-far', { club: swingName(layUp.club), leaves: layUp.leaves })
 }
 
 /** What the plan says of a hole, in whole sentences. */

@@ -1,5 +1,6 @@
 import { useEffect } from 'react'
-import { favouriteChosen, unitChosen } from '#core/plan/acts.ts'
+import { favouriteChosen, strikeChosen, unitChosen } from '#core/plan/acts.ts'
+import { strikes } from '#core/plan/facts.ts'
 import type { Plan } from '#core/plan/plan.ts'
 import { lengthUnits } from '#core/values/length.ts'
 import { Choice } from '../../parts/Choice.tsx'
@@ -9,10 +10,12 @@ import { usePlan } from '../../state/plan-store.ts'
 import { actOnPlan, openPlan, retryPlan, undoOnPlan } from '../../state/player-log.ts'
 import { say } from '../../words/say-any.ts'
 import { paths } from '../paths.ts'
+import { ClubDetails } from './ClubDetails.tsx'
 import { ClubList } from './ClubList.tsx'
 import { HabitList } from './HabitList.tsx'
 import { NumberField } from './NumberField.tsx'
 import { OtherPhones } from './OtherPhones.tsx'
+import { OwnFile } from './OwnFile.tsx'
 import { OwnPage } from './OwnPage.tsx'
 
 /** The player's bag, lay-up number and habits. `back` is the plan that the player came from; the outings without one. */
@@ -46,7 +49,17 @@ function Bag({ plan }: { readonly plan: Plan }) {
           if (unit) fire(actOnPlan('unit chosen', () => unitChosen(unit)))
         }}
       />
+      <Choice
+        label={say('bag-strike')}
+        value={plan.strike}
+        options={strikes.map(strike => ({ value: strike, text: say(`strike-${strike}`) }))}
+        onValue={value => {
+          const strike = strikes.find(each => each === value)
+          if (strike) fire(actOnPlan('strike chosen', () => strikeChosen(strike)))
+        }}
+      />
       <ClubList plan={plan} />
+      <ClubDetails plan={plan} />
       <div className="beside">
         <section className="section" aria-label={say('bag-favourite')}>
           <div className="private">
@@ -64,6 +77,7 @@ function Bag({ plan }: { readonly plan: Plan }) {
         <HabitList plan={plan} />
       </div>
       <OtherPhones />
+      <OwnFile plan={plan} />
     </>
   )
 }

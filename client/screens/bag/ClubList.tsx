@@ -7,6 +7,7 @@ import { Select } from '../../parts/Select.tsx'
 import { actOnPlan } from '../../state/player-log.ts'
 import { clubName } from '../../words/plan-text.ts'
 import { say } from '../../words/say-any.ts'
+import { shotsText } from './MeasuredShots.tsx'
 import { NumberField } from './NumberField.tsx'
 
 /** A carry that a number can be before it is typed to its end. */
@@ -43,9 +44,9 @@ export function ClubList({ plan }: { readonly plan: Plan }) {
   )
 }
 
-function stateOf({ said }: Plan): string {
+function stateOf({ said, bag }: Plan): string {
   if (said.size > mostClubs) return say('bag-too-many', { n: said.size })
-  const numbers = [...said.values()].filter(carry => carry !== null).length
+  const numbers = bag.clubs.filter(({ isEstimated }) => !isEstimated).length
   if (numbers < enoughNumbers) return say('bag-numbers-to-go', { n: enoughNumbers - numbers })
   return numbers < said.size ? say('bag-rest-estimated') : ''
 }
@@ -58,6 +59,7 @@ export function ClubRow({ plan, club }: { readonly plan: Plan; readonly club: Cl
       <span>
         <span aria-hidden="true">{clubName(club)}</span>
         {found?.isEstimated && <span className="quiet">{say('bag-estimated', { n: found.carry })}</span>}
+        {plan.measured.has(club) && <span className="quiet">{shotsText(plan, club)}</span>}
       </span>
       <NumberField
         label={say('bag-carry-of', { club: clubName(club) })}

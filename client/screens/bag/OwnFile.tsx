@@ -1,0 +1,46 @@
+import { useEffect, useState } from 'react'
+import type { Plan } from '#core/plan/plan.ts'
+import { playerFileOf } from '#shared/player-file.ts'
+import { SecondTap } from '../../parts/SecondTap.tsx'
+import { useWork } from '../../parts/use-work.ts'
+import { usePlan } from '../../state/plan-store.ts'
+import { removePlan } from '../../state/player-log.ts'
+import { say } from '../../words/say-any.ts'
+
+/** The bag in the hands of its owner: as a file to keep, and off this phone for good. */
+export function OwnFile({ plan }: { readonly plan: Plan }) {
+  const [outcome, setOutcome] = useState<'removed' | 'failed' | null>(null)
+  const isShared = usePlan(store => store.isShared)
+  const { isWorking, work } = useWork()
+  const remove = (): void => work(async () => setOutcome((await removePlan()) ? 'removed' : 'failed'))
+  return (
+    <section className="section" aria-label={say('bag-own')}>
+      <h2>{say('bag-own')}</h2>
+      <FileLink plan={plan} />
+      <p className="quiet">{say('bag-file-hint')}</p>
+      <SecondTap
+        label={say('bag-remove')}
+        sure={say('bag-remove-sure')}
+        warning={say(isShared ? 'bag-remove-warning-shared' : 'bag-remove-warning')}
+        isDisabled={isWorking}
+        onSure={remove}
+      />
+      <p role="status">{outcome !== null && say(`bag-remove-${outcome}`)}</p>
+    </section>
+  )
+}
+
+function FileLink({ plan }: { readonly plan: Plan }) {
+  const [url, setUrl] = useState('')
+  useEffect(() => {
+    const text = `${JSON.stringify(playerFileOf(plan), null, 2)}\n`
+    const made = URL.createObjectURL(new Blob([text], { type: 'application/json' }))
+    setUrl(made)
+    return () => URL.revokeObjectURL(made)
+  }, [plan])
+  return (
+    <a className="button" href={url} download="my-bag.json">
+      {say('bag-file')}
+    </a>
+  )
+}
