@@ -19,12 +19,16 @@ function randomSituation(dice: Dice): { readonly of: AimCase; readonly aim: Plac
   const between = (least: number, most: number): number => Math.floor(least + dice.share() * (most - least + 1))
   const shapes = Array.from({ length: between(0, 6) }, (): Shape => {
     const kind = shapeKinds[between(0, shapeKinds.length - 1)] ?? 'water'
+    const halfWidthYd = between(3, 18)
+    // No green is out of bounds: whoever loses four balls in five multiplies every error by 25.
+    const rightYd =
+      kind === 'out-of-bounds' ? (dice.share() < 0.5 ? -1 : 1) * (halfWidthYd + between(15, 30)) : between(-40, 40)
     return {
       kind,
       form: dice.share() < 0.5 ? 'oval' : 'box',
-      rightYd: between(-40, 40),
+      rightYd,
       beyondYd: between(-45, 40),
-      halfWidthYd: between(3, 18),
+      halfWidthYd,
       halfDepthYd: between(3, 18),
     }
   })
