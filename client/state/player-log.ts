@@ -14,6 +14,7 @@ import { watchWaking } from '../device/wake.ts'
 import { createAnyLink } from '../sync/any-link.ts'
 import { createEngine, type Engine } from '../sync/engine.ts'
 import { freshLog } from '../sync/fresh-log.ts'
+import type { HeldOp } from '../sync/held-op.ts'
 import { createConnection } from '../sync/idb-connection.ts'
 import { createIdbStore } from '../sync/idb-store.ts'
 import type { StoredLog } from '../sync/log-store.ts'
@@ -204,14 +205,23 @@ const alone = <T>(task: () => Promise<T>): Promise<T> => {
   return locks ? locks.request('six-threes/player/begin', task) : task()
 }
 
-/** Writes one act of the player, made from the plan as it stands at the moment of writing. */
-export async function actOnPlan(name: string, factsOf: (plan: Plan) => readonly NewFact[]): Promise<void> {
-  const held = await (await engineOfPlan()).write(({ state }) => ({
+/** What an act says, made from the plan as it stands at the moment of writing. */
+type Said = (plan: Plan) => readonly NewFact[]
+
+/** Writes one act of the player, which can be taken back. */
+export async function actOnPlan(name: string, factsOf: Said): Promise<void> {
+  const held = await noteInPlan(name, factsOf)
+  if (held) planStore.setState({ undoable: opIdOf(held.op) })
+}
+
+/** Writes what is so, whoever changed what in the bag last. */
+export async function noteInPlan(name: string, factsOf: Said): Promise<HeldOp | null> {
+  const engine = await engineOfPlan()
+  return engine.write(({ state }) => ({
     scope: null,
     act: name,
     facts: factsReplacing(state, factsOf(planOf(state, isKnownPlayerValue))),
   }))
-  if (held) planStore.setState({ undoable: opIdOf(held.op) })
 }
 
 /** Takes back the last change on this page; what was changed since stays. */

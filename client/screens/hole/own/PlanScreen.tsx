@@ -9,7 +9,7 @@ import { fire } from '../../../parts/fire.ts'
 import { Loading } from '../../../parts/Loading.tsx'
 import { SecondTap } from '../../../parts/SecondTap.tsx'
 import { usePlan } from '../../../state/plan-store.ts'
-import { actOnPlan, openPlan } from '../../../state/player-log.ts'
+import { noteInPlan, openPlan } from '../../../state/player-log.ts'
 import { notesOfHabits, sentencesOfHole } from '../../../words/plan-text.ts'
 import { say } from '../../../words/say-any.ts'
 import { OwnPage } from '../../bag/OwnPage.tsx'
@@ -112,7 +112,7 @@ function InAnotherRound({ plan }: { readonly plan: Plan }) {
         label={say('round-over')}
         sure={say('round-over-sure')}
         warning={say('round-over-warning')}
-        onSure={() => fire(actOnPlan('round over', current => rulesRoundSaid(current, first, false)))}
+        onSure={() => fire(noteInPlan('round over', current => rulesRoundSaid(current, first, false)))}
       />
     </div>
   )

@@ -5,7 +5,7 @@ import { isInRulesRound } from '#core/plan/rules-round.ts'
 import type { BallId, LogId } from '#core/values/ids.ts'
 import { fire } from '../../../parts/fire.ts'
 import { usePlan } from '../../../state/plan-store.ts'
-import { actOnPlan } from '../../../state/player-log.ts'
+import { noteInPlan } from '../../../state/player-log.ts'
 
 /** Tells the player's other phones, through the player's own log, while this outing is a round under the Rules for them. */
 export function useRulesRound(log: LogId, outing: Outing, ball: BallId | null): void {
@@ -14,6 +14,6 @@ export function useRulesRound(log: LogId, outing: Outing, ball: BallId | null): 
   const isIn = ball !== null && isInRulesRound(outing, ball)
   useEffect(() => {
     if (isShared && isIn !== isSaid)
-      fire(actOnPlan(isIn ? 'round begun' : 'round over', plan => rulesRoundSaid(plan, log, isIn)))
+      fire(noteInPlan(isIn ? 'round begun' : 'round over', plan => rulesRoundSaid(plan, log, isIn)))
   }, [log, isShared, isIn, isSaid])
 }
