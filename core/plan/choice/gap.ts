@@ -16,13 +16,13 @@ export interface Gap {
 export const outOfTrees = {
   confidence: 'own',
   source: 'ours',
-  /** A ball that clips a tree: still in the trees, in the rough, or one stroke worse. */
-  clipped: { stuck: 0.6, rough: 0.3, worse: 0.1 },
+  /** A clipped ball that does not stay in the trees: in the rough, or one stroke worse. */
+  clipped: { rough: 0.3, worse: 0.1 },
   /** How much nearer a clipped ball and one played out lie. */
   clippedYd: 25,
   playedOutYd: 20,
   playedOutOnFairway: 0.75,
-  /** The range of `stuck` that the range of the answer comes from. */
+  /** The range of what stays in the trees that the range of the answer comes from. */
   stuckFrom: 0.4,
   stuckTo: 0.8,
   /** A player is told to ask for this much: the figures are kind to the brave. */

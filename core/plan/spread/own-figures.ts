@@ -50,6 +50,10 @@ export function ownSd(usualSd: number, { shots, squares }: Measured): number {
 export const ownSideBiasYd = (measured: Measured, sideSdYd: number): number =>
   ownMean(0, priors.sideBiasSdShare * sideSdYd, measured, sideSdYd)
 
+/** How good somebody is in one part of the game, on the scale of `skillOf`, from rounds measured on it. */
+export const ownSkill = (usual: number, measured: Measured, roundSd: number): number =>
+  ownMean(usual, priors.skillSd, measured, roundSd)
+
 /** A share counted in tries, held against the usual share as if that had been counted in `strength` tries. */
 export const ownShare = (usual: number, strength: number, counted: number, tries: number): number =>
   (strength * usual + counted) / (strength + tries)

@@ -8,6 +8,7 @@ import {
   ownPenaltyShare,
   ownSd,
   ownSideBiasYd,
+  ownSkill,
 } from '#core/plan/spread/own-figures.ts'
 
 const shotsAt = (value: number, shots: number) => ({ shots, mean: value, squares: 0 })
@@ -45,6 +46,12 @@ describe('own figures', () => {
     expect(ownMishitShare(0.05, 4, 20)).toBeCloseTo((1 + 4) / 40, 12)
     expect(ownPenaltyShare(0.1, 0, 28)).toBeCloseTo(0.05, 12)
     expect(ownHoledShare(0.4, 30, 30)).toBeCloseTo(0.7, 12)
+  })
+
+  it('a part of the game stands nearer to what was measured of it, the more rounds there are (own)', () => {
+    // Sure to 0.25; four rounds that vary by 0.5 weigh as much.
+    expect(ownSkill(0.8, shotsAt(1.2, 4), 0.5)).toBeCloseTo(1, 9)
+    expect(ownSkill(0.8, measuredOf([]), 0.5)).toBe(0.8)
   })
 
   it('measures mean and squares', () => {
