@@ -1,3 +1,4 @@
+import { adviceWords } from './advice-words.ts'
 import { boardWords } from './board-words.ts'
 import { cardWords } from './card-words.ts'
 import { deleteWords } from './delete-words.ts'
@@ -43,6 +44,7 @@ export const catalogue = {
   ...phoneWords,
   ...handOverWords,
   ...planWords,
+  ...adviceWords,
   ...sketchWords,
 }
 

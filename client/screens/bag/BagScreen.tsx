@@ -6,6 +6,7 @@ import { lengthUnits } from '#core/values/length.ts'
 import { Choice } from '../../parts/Choice.tsx'
 import { fire } from '../../parts/fire.ts'
 import { Loading } from '../../parts/Loading.tsx'
+import { lazyPart } from '../../parts/later.tsx'
 import { usePlan } from '../../state/plan-store.ts'
 import { actOnPlan, openPlan, retryPlan, undoOnPlan } from '../../state/player-log.ts'
 import { say } from '../../words/say-any.ts'
@@ -17,6 +18,8 @@ import { NumberField } from './NumberField.tsx'
 import { OtherPhones } from './OtherPhones.tsx'
 import { OwnFile } from './OwnFile.tsx'
 import { OwnPage } from './OwnPage.tsx'
+
+const NumbersSay = lazyPart(async () => (await import('./NumbersSay.tsx')).NumbersSay)
 
 /** The player's bag, lay-up number and habits. `back` is the plan that the player came from; the outings without one. */
 export function BagScreen({ back = null }: { readonly back?: string | null }) {
@@ -76,6 +79,7 @@ function Bag({ plan }: { readonly plan: Plan }) {
         </section>
         <HabitList plan={plan} />
       </div>
+      <NumbersSay plan={plan} />
       <OtherPhones />
       <OwnFile plan={plan} />
     </>

@@ -64,6 +64,8 @@ export const screenStates = {
     'part swings of a wedge',
     'deleting it asked about',
     'deleted',
+    'an Index out of range',
+    'habits held against the numbers',
     'no storage',
     'a code asked for',
     'a code made, one phone',
