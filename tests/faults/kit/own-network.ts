@@ -28,14 +28,20 @@ export function ownNetworkFault(): string | null {
 /** Nobody's: what is sent to it arrives nowhere, and no error comes back. */
 const nobody = '02:00:00:00:00:99'
 
+/** So many of four addresses fit in the network that a process takes for itself. */
+const mostPaths = 63
+let paths = 0
+
 /** A namespace with two paths to it, each a pair of devices in a network of four addresses that is no route's. */
 export function makeOwnNetwork(ends: Ends): OwnNetwork {
-  const name = `st-${process.pid}`
+  // A kernel takes a network down a while after its end: no name and no address comes twice.
+  const name = `st-${process.pid}-${paths}`
   ip('netns', 'add', name)
   ends.add(() => ip('netns', 'del', name))
   const before = ['ip', 'netns', 'exec', name]
   const within = (...words: readonly string[]): void => ip('-n', name, ...words)
-  const path = (place: number) => {
+  const path = () => {
+    const place = paths++ % mostPaths
     const [near, far] = [`st${process.pid % 100_000}a${place}`, `st${process.pid % 100_000}b${place}`]
     const at = (host: number): string => `10.203.${process.pid % 250}.${place * 4 + host}`
     ip('link', 'add', near, 'type', 'veth', 'peer', 'name', far, 'netns', name)
@@ -45,7 +51,7 @@ export function makeOwnNetwork(ends: Ends): OwnNetwork {
     within('link', 'set', far, 'up')
     return { near, far, nearAt: at(1), farAt: at(2) }
   }
-  const [direct, troubled] = [path(0), path(1)]
+  const [direct, troubled] = [path(), path()]
   const sides = {
     up: { run: ip, to: ['to', troubled.farAt, 'dev', troubled.near] },
     down: { run: within, to: ['to', troubled.nearAt, 'dev', troubled.far] },
