@@ -219,6 +219,8 @@ export const screenStates = {
   plan: [
     'whose',
     'no length',
+    'figures by length and par',
+    'figures with what is drawn',
     'lay-up and a shot to the green',
     'out of the trees',
     'shot in hand off under the Rules',

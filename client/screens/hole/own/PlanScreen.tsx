@@ -7,6 +7,7 @@ import type { Plan } from '#core/plan/plan.ts'
 import type { LogId } from '#core/values/ids.ts'
 import { fire } from '../../../parts/fire.ts'
 import { Loading } from '../../../parts/Loading.tsx'
+import { lazyPart } from '../../../parts/later.tsx'
 import { SecondTap } from '../../../parts/SecondTap.tsx'
 import { usePlan } from '../../../state/plan-store.ts'
 import { noteInPlan, openPlan } from '../../../state/player-log.ts'
@@ -19,6 +20,8 @@ import { useGroupShown } from '../use-group-shown.ts'
 import { WhichIsMine } from '../WhichIsMine.tsx'
 import { type HoleAhead, holeAhead, planOfHole } from './own-plan.ts'
 import { ShotInHand } from './ShotInHand.tsx'
+
+const NumbersOfHole = lazyPart(async () => (await import('./NumbersOfHole.tsx')).NumbersOfHole)
 
 /** What is the player's own on a hole: its plan, the shot in hand in practice, and the habits. */
 export function PlanScreen({ at }: { readonly at: PlayedHole }) {
@@ -39,7 +42,12 @@ export function PlanScreen({ at }: { readonly at: PlayedHole }) {
       {whose.ball === null && group ? (
         <WhichIsMine whose={whose} outing={outing} group={group} onWhose={setWhose} />
       ) : (
-        <HoleSection at={at} ahead={ahead} plan={plan} />
+        <>
+          <HoleSection at={at} ahead={ahead} plan={plan} />
+          {ahead !== null && ahead.length !== null && (
+            <NumbersOfHole log={log} outing={outing} ball={whose.ball} at={at} plan={plan} />
+          )}
+        </>
       )}
       <ShotSection outing={outing} plan={plan} />
       <section className="section" aria-label={say('plan-habits')}>
