@@ -79,6 +79,8 @@ test('the plan of a hole has its figures, under the Rules too, and counts what i
     await expect(says).toContainText('Bogey is level here')
     await expect(says).toContainText('Off the tee: Driver, down the line.')
     await expect(says).toContainText('That leaves about 257, out of reach.')
+    await expect(says.getByRole('img')).toHaveAccessibleName(/^From left to right: \d+ in the rough/)
+    await expect(says).toContainText(/Ten tee shots: \d+ of 10 in the rough, \d+ on the fairway\./)
     await expect(page.getByRole('region', { name: 'The shot in hand' })).toContainText('Rule 4.3 allows no advice')
     await axeClean(page, 'plan', 'figures by length and par')
   })

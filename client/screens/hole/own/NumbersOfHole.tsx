@@ -12,6 +12,7 @@ import { say } from '../../../words/say-any.ts'
 import { golferOfPlan } from '../../bag/golfer-of-plan.ts'
 import { sketchPath } from '../../paths.ts'
 import { numbersOfHole } from './hole-numbers.ts'
+import { TenStrokesPicture } from './TenStrokesPicture.tsx'
 
 interface Props {
   readonly log: LogId
@@ -48,7 +49,7 @@ function Worked({ log, outing, ball, at: { hole, lap }, plan, golfer }: Props & 
   )
   if (numbers === undefined) return <p role="status">{say('figures-working')}</p>
   if (numbers === null) return <p className="quiet">{say('plan-no-length')}</p>
-  const { known, advice, worth } = numbers
+  const { known, advice, worth, pictures } = numbers
   return (
     <>
       <div className="private stack">
@@ -58,6 +59,16 @@ function Worked({ log, outing, ball, at: { hole, lap }, plan, golfer }: Props & 
         {linesOfAdvice(advice, known, plan.unit).map(line => (
           <p key={line}>{line}</p>
         ))}
+        {pictures.map(({ at, picture, aimRightYd }) => (
+          <TenStrokesPicture
+            key={at}
+            title={say(`ten-${at}`)}
+            picture={picture}
+            aimRightYd={aimRightYd}
+            unit={plan.unit}
+          />
+        ))}
+        {pictures.length > 0 && <p className="quiet">{say('ten-legend')}</p>}
       </div>
       <p className="quiet">{say('numbers-what')}</p>
       {known.sketch === null && (

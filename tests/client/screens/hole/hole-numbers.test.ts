@@ -84,6 +84,14 @@ describe('what the numbers say of a hole', () => {
     ])
   })
 
+  test('has ten tee shots, and ten at the green where one is in reach; water takes some of the first', () => {
+    expect(numbers(1)?.pictures.map(({ at }) => at)).toEqual(['tee', 'green'])
+    expect(numbers(2)?.pictures.map(({ at }) => at)).toEqual(['tee'])
+    const [tee] = numbers(2, plan, drawn)?.pictures ?? []
+    expect(tee?.picture.strokes).toHaveLength(10)
+    expect(tee?.aimRightYd).toBeLessThan(0)
+  })
+
   test('says nothing of a hole whose length is not in', () => {
     expect(numbersOfHole(outing, null, { hole: 2, lap: 1 }, plan, golferOfPlan(plan) as Golfer)).toBeNull()
   })
