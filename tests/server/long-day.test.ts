@@ -1,5 +1,6 @@
 import { readdirSync, readFileSync } from 'node:fs'
 import { expect, it } from 'vitest'
+import type { Verdict } from '#shared/messages/verdict.ts'
 import { connect } from './support/app.ts'
 import { makeFolder } from './support/folder.ts'
 import { inviteFact, makeInvite, makePhone, type Phone, score } from './support/phone.ts'
@@ -13,12 +14,20 @@ const handlesOf = (pid: number): number => readdirSync(`/proc/${pid}/fd`).length
 const memoryOf = (pid: number): number =>
   Number(/^VmRSS:\s+(\d+) kB$/m.exec(readFileSync(`/proc/${pid}/status`, 'utf8'))?.[1])
 
+const [stored, busy] = ['stored', 'later busy']
+
+function verdictOf(answer: unknown): string {
+  const [verdict] = (answer as { readonly verdicts: readonly Verdict[] }).verdicts
+  return verdict?.kind === 'later' ? `later ${verdict.reason}` : String(verdict?.kind)
+}
+
 /** A phone comes back from the pocket, hears what it missed, puts in a score and goes. */
 async function comeAndGo(url: string, phone: Phone, hole: number): Promise<void> {
   const line = await connect(url, phone)
   await line.ask('follow', { era: null, feeds: [{ feed: 'all', after: 0 }] })
   const op = phone.op([score('a', 4, 1 + (hole % 18))], { scope: 'a' as never })
-  expect(await line.ask('push', { ops: [op] })).toMatchObject({ verdicts: [{ kind: 'stored' }] })
+  // Where the machine is quick enough a phone says more than a server lets one say: it is put off, and goes as it came.
+  expect([stored, busy]).toContainEqual(verdictOf(await line.ask('push', { ops: [op] })))
   line.socket.close()
 }
 
