@@ -1,6 +1,5 @@
-import { useState } from 'react'
-import { Field } from '../../parts/Field.tsx'
 import { say } from '../../words/say-any.ts'
+import { TypedField } from './TypedField.tsx'
 
 interface Props {
   readonly label: string
@@ -14,35 +13,24 @@ interface Props {
   readonly hasLabel?: boolean
 }
 
-/** A whole number on a keypad of figures. It stands as soon as it is one: a phone that goes into the pocket has kept it. */
-export function NumberField({ label, value, from, to, onNumber, canBeEmpty = false, hint, hasLabel }: Props) {
-  const [typed, setTyped] = useState<string | null>(null)
-  const [isInside, setInside] = useState(false)
+/** A whole number on a keypad of figures. */
+export function NumberField({ value, from, to, onNumber, canBeEmpty = false, ...rest }: Props) {
   const parse = (text: string): number | null | undefined => {
     if (text.trim() === '') return canBeEmpty ? null : undefined
     const number = /^\d{1,3}$/.test(text.trim()) ? Number(text) : -1
     return number >= from && number <= to ? number : undefined
   }
-  const isWrong = typed !== null && parse(typed) === undefined
   return (
-    <Field
-      label={label}
-      value={typed ?? String(value ?? '')}
+    <TypedField
+      {...rest}
+      text={String(value ?? '')}
+      parse={parse}
+      onTyped={number => {
+        if (number !== value) onNumber(number)
+      }}
+      fault={say('bag-carry-range', { from, to })}
       inputMode="numeric"
       maxLength={3}
-      hint={hint}
-      fault={isWrong && !isInside ? say('bag-carry-range', { from, to }) : undefined}
-      {...(hasLabel !== undefined && { hasLabel })}
-      onFocus={() => setInside(true)}
-      onBlur={() => {
-        setInside(false)
-        if (!isWrong) setTyped(null)
-      }}
-      onValue={text => {
-        setTyped(text)
-        const number = parse(text)
-        if (number !== undefined && number !== value) onNumber(number)
-      }}
     />
   )
 }
