@@ -13,7 +13,9 @@ export const sketchWords = {
   'sketch-no-length': own(
     'The length of this hole is not in: what is told from the tee is in the list and not in the drawing.',
   ),
-  'sketch-usual-green': own('A green of usual size is drawn: {width} wide, {depth} deep. Nobody has said its own.'),
+  'sketch-usual-green': own(
+    'A green of usual size is drawn: {width} wide, {depth} deep, until its own size is put in.',
+  ),
   'sketch-green': trade('Green'),
   'sketch-green-size': own('Green: {width} wide, {depth} deep, in {unit}.'),
   'sketch-green-off': own('Green: {width} wide, {depth} deep, its middle {off} of the line of play, in {unit}.'),
