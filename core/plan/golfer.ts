@@ -11,8 +11,7 @@ import {
 import { classOf, type Spread, spreadOf } from '#core/plan/spread/spread-model.ts'
 import { skillOf } from '#core/plan/strokes/skill.ts'
 import type { Lie } from '#core/plan/strokes/stroke-table.ts'
-import { fraction } from '#core/values/fraction.ts'
-import { type LengthUnit, yardsFromMetres } from '#core/values/length.ts'
+import { yardsPerUnit } from '#core/values/length.ts'
 import { enoughNumbers } from './bag.ts'
 import { type Club, clubs, isForTheTeeAlone, proposedClubs } from './clubs.ts'
 import type { Plan } from './plan.ts'
@@ -83,13 +82,6 @@ export function golferOf(plan: Plan, { handicapIndex, gender, carriesAre, own }:
       }
     }),
   }
-}
-
-/** How many yards a unit has. */
-export function yardsPerUnit(unit: LengthUnit): number {
-  if (unit === 'yards') return 1
-  const { numerator, denominator } = yardsFromMetres(fraction(1))
-  return numerator / denominator
 }
 
 const inYards = ({ unit }: Plan, amount: number): number => amount * yardsPerUnit(unit)

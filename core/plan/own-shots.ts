@@ -1,8 +1,7 @@
 import { type Measured, measuredOf, ownMean, ownSd, priors } from '#core/plan/spread/own-figures.ts'
 import { classOf, spreadOf } from '#core/plan/spread/spread-model.ts'
 import { skillOf } from '#core/plan/strokes/skill.ts'
-import { fraction } from '#core/values/fraction.ts'
-import { type LengthUnit, yardsFromMetres } from '#core/values/length.ts'
+import { type LengthUnit, yardsPerUnit } from '#core/values/length.ts'
 import { type Club, isForTheTeeAlone } from './clubs.ts'
 import type { OwnShots } from './golfer.ts'
 import type { Plan } from './plan.ts'
@@ -52,24 +51,18 @@ export function carryWithShots(club: Club, usual: number, measured: Measured, un
 
 function usualSpread(club: Club, usual: number, unit: LengthUnit): number {
   const lie = isForTheTeeAlone(club) ? 'tee' : 'fairway'
-  const perUnit = yardsIn(unit)
+  const perUnit = yardsPerUnit(unit)
   const of = { skill: skillOf(usualIndex), clubClass: classOf(club), lie, scale: 1 } as const
   return spreadOf(of, usual * perUnit).lengthSdYd / perUnit
 }
 
 /** What the player measured with each club, in yards, as shots are judged by it. Only lengths are measured. */
 export function ownShotsOf({ measured, unit }: Pick<Plan, 'measured' | 'unit'>): ReadonlyMap<Club, OwnShots> {
-  const perUnit = yardsIn(unit)
+  const perUnit = yardsPerUnit(unit)
   return new Map(
     [...measured].map(([club, { shots, mean, squares }]) => [
       club,
       { carry: { shots, mean: mean * perUnit, squares: squares * perUnit ** 2 }, side: noShots, mishits: 0 },
     ]),
   )
-}
-
-function yardsIn(unit: LengthUnit): number {
-  if (unit === 'yards') return 1
-  const { numerator, denominator } = yardsFromMetres(fraction(1))
-  return numerator / denominator
 }

@@ -18,6 +18,13 @@ export const metresFromYards = (yards: Fraction): Fraction => times(yards, metre
 export const yardsFromMetres = (metres: Fraction): Fraction =>
   times(metres, fraction(metresPerYard.denominator, metresPerYard.numerator))
 
+/** How many yards a unit has, not rounded: for a sum that goes on with it. */
+export function yardsPerUnit(unit: LengthUnit): number {
+  if (unit === 'yards') return 1
+  const { numerator, denominator } = yardsFromMetres(fraction(1))
+  return numerator / denominator
+}
+
 /** The length in whole units; as it was said where the units agree. */
 export function amountIn({ amount, unit }: Length, wanted: LengthUnit): number {
   if (unit === wanted) return amount

@@ -1,5 +1,4 @@
-import { yardsPerUnit } from '#core/plan/golfer.ts'
-import type { LengthUnit } from '#core/values/length.ts'
+import { type LengthUnit, yardsPerUnit } from '#core/values/length.ts'
 
 /** A number in the player's unit as yards, which the engine reckons in. */
 export const toYards = (amount: number, unit: LengthUnit): number => amount * yardsPerUnit(unit)

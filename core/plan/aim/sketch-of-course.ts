@@ -1,7 +1,6 @@
 import type { HoleSketch as CourseSketch } from '#core/outing/sketch.ts'
 import { areaOf, greenIn } from '#core/outing/sketch-area.ts'
-import { fraction } from '#core/values/fraction.ts'
-import { type LengthUnit, yardsFromMetres } from '#core/values/length.ts'
+import { type LengthUnit, yardsPerUnit } from '#core/values/length.ts'
 import { type HoleSketch, mostShapes, type Shape } from './sketch.ts'
 
 /**
@@ -12,7 +11,8 @@ export function sketchInYards(
   sketch: CourseSketch,
   hole: { readonly unit: LengthUnit; readonly length: number | null },
 ): HoleSketch {
-  const yards = (amount: number): number => inYards(amount, hole.unit)
+  const perUnit = yardsPerUnit(hole.unit)
+  const yards = (amount: number): number => amount * perUnit
   const { width, depth, right } = greenIn(sketch.green, hole.unit)
   const shapes = [...sketch.shapes.values()].slice(0, mostShapes).flatMap((shape): Shape[] => {
     const area = areaOf(shape, sketch.green, hole)
@@ -29,11 +29,4 @@ export function sketchInYards(
     ]
   })
   return { green: { widthYd: yards(width), depthYd: yards(depth), rightYd: yards(right) }, shapes }
-}
-
-/** Not rounded: a sum goes on with it. */
-function inYards(amount: number, unit: LengthUnit): number {
-  if (unit === 'yards') return amount
-  const { numerator, denominator } = yardsFromMetres(fraction(1))
-  return (amount * numerator) / denominator
 }
