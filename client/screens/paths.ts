@@ -44,6 +44,3 @@ export const sketchPath = (log: LogId, hole: number): string => `/o/${log}/sketc
 
 /** The player's bag, opened from an outing. */
 export const bagPath = (log: LogId, { hole, lap }: PlayedHole): string => `/o/${log}/bag/${hole}/${lap}`
-
-/** The outing that the part of an address from its `#` on leads to. */
-export const logInAddress = (hash: string): LogId | null => (/^#\/o\/([^/]+)/.exec(hash)?.[1] ?? null) as LogId | null

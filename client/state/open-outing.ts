@@ -15,10 +15,9 @@ import { createIdbStore } from '../sync/idb-store.ts'
 import type { StoredLog } from '../sync/log-store.ts'
 import type { Renaming } from '../sync/rename.ts'
 import { closedOuting, type Me, type OutingStore, outingStore } from './outing-store.ts'
-import { outingsDatabase } from './outings-database.ts'
 import { openTabs } from './tabs.ts'
 
-export const logStore = createIdbStore(outingsDatabase)
+export const logStore = createIdbStore()
 
 /** Taking another name is no part of scoring a hole. */
 const renaming = (): Promise<Renaming> => untilFetched(async () => (await import('./inventions.ts')).renaming)

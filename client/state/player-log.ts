@@ -15,7 +15,6 @@ import { createAnyLink } from '../sync/any-link.ts'
 import { createEngine, type Engine } from '../sync/engine.ts'
 import { freshLog } from '../sync/fresh-log.ts'
 import type { HeldOp } from '../sync/held-op.ts'
-import { createConnection } from '../sync/idb-connection.ts'
 import { createIdbStore } from '../sync/idb-store.ts'
 import type { StoredLog } from '../sync/log-store.ts'
 import { inventions, renaming } from './inventions.ts'
@@ -25,7 +24,7 @@ import { closedPlan, planStore } from './plan-store.ts'
 import { openTabs, type Tabs } from './tabs.ts'
 
 /** A database of its own: nothing that lists, sends, hands over or exports outings can come upon it. */
-const playerStore = createIdbStore(createConnection('six-threes-player'))
+const playerStore = createIdbStore('six-threes-player')
 
 /** Of a player who has said nothing yet. */
 const emptyPlan = planOf(emptyLog, isKnownPlayerValue)

@@ -24,18 +24,14 @@ interface Tables extends DBSchema {
 
 export type Database = IDBPDatabase<Tables>
 
-/** A database that is opened when it is first needed, and again once it is lost. */
-export interface Connection {
-  /** Begins to open it, for whoever needs it later. */
-  readonly open: () => void
-  readonly run: <T>(work: (db: Database) => Promise<T>) => Promise<T>
-}
-
 const openLimitMs = 3_000
 const workLimitMs = 8_000
 
-/** A lost connection is opened again once; an open that is held up by another page ends after 3 s, and the next call tries again. */
-export function createConnection(name: string): Connection {
+/**
+ * A database that is opened when it is first needed. A lost connection is opened again once; an open that is held up by
+ * another page ends after 3 s, and the next call tries again.
+ */
+export function createConnection(name: string) {
   let opening: Promise<Database> | null = null
   const drop = (): void => {
     opening = null
@@ -70,11 +66,11 @@ export function createConnection(name: string): Connection {
       return attempt(work)
     }
   }
-  return { open: () => void open(), run }
+  return { run }
 }
 
-/** The versions only ever add: an older page goes on with what it knows. Rejects too where a browser has no IndexedDB at all. */
-const openDatabase = async (name: string, drop: () => void): Promise<Database> =>
+/** The versions only ever add: an older page goes on with what it knows. */
+const openDatabase = (name: string, drop: () => void): Promise<Database> =>
   openDB<Tables>(name, 1, {
     upgrade(db, oldVersion) {
       if (oldVersion >= 1) return

@@ -2,7 +2,7 @@ import { opIdOf, partsOfOpId } from '#core/log/op.ts'
 import type { DeviceId, LogId } from '#core/values/ids.ts'
 import { parseOpShape } from '#shared/op.ts'
 import type { HeldOp } from './held-op.ts'
-import { type Connection, createConnection, type Database, type OpRow } from './idb-connection.ts'
+import { createConnection, type Database, type OpRow } from './idb-connection.ts'
 import {
   afterDraw,
   type Change,
@@ -17,7 +17,8 @@ import { byPlace, isWaiting } from './memory-store.ts'
 const strict = { durability: 'strict' } as const
 
 /** IndexedDB: the only place that holds ops and secrets. */
-export function createIdbStore({ run }: Connection = createConnection('six-threes')): LogStore {
+export function createIdbStore(name = 'six-threes'): LogStore {
+  const { run } = createConnection(name)
   return {
     list: () => run(listLogs),
     load: log => run(db => loadLog(db, log)),
