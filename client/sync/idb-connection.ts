@@ -1,19 +1,13 @@
 import { type DBSchema, type IDBPDatabase, openDB } from 'idb'
 import type { DeviceId, LogId } from '#core/values/ids.ts'
-import type { Mark } from './held-op.ts'
+import type { HeldOp } from './held-op.ts'
 import type { LogRecord } from './log-store.ts'
 
 /** An op as a row: one that waits also stands in the index `waiting`. */
-export interface OpRow {
+export interface OpRow extends Omit<HeldOp, 'op'> {
   readonly log: LogId
   readonly device: DeviceId
   readonly n: number
-  readonly text: string
-  readonly seq: number | null
-  readonly serverAt: number | null
-  readonly carrier: DeviceId | null
-  readonly mark: Mark
-  readonly place: number
   readonly waitingIn?: LogId
 }
 
