@@ -60,10 +60,8 @@ export async function lookAtCode(text: string): Promise<CodeSight | null> {
   if (!link) return null
   await openPlan()
   const isHere = await isHeldHere(link)
-  return { isHere, hasOther: !isHere && holdsBag() }
+  return { isHere, hasOther: !isHere && planStore.getState().isBegun }
 }
-
-const holdsBag = (): boolean => (planStore.getState().plan?.said.size ?? 0) > 0
 
 const isHeldHere = async ({ log }: JoinLink): Promise<boolean> => {
   const isBegun = planStore.getState().isShared
@@ -79,7 +77,7 @@ export async function takeOwnLog(
   if (!link) return err('not an invite')
   if (await isHeldHere(link)) return ok(null)
   // It may have been begun since the code was looked at.
-  if (!removesOther && holdsBag()) return err('another bag')
+  if (!removesOther && planStore.getState().isBegun) return err('another bag')
   const { log, invite } = link
   const followed = await followInvite({ ...freshRecord(log, ''), invite, invites: [invite] }, invite.id, [])
   if (!followed.ok) return followed

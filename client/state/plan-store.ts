@@ -18,6 +18,8 @@ export interface PlanStore {
   readonly phase: 'closed' | 'open' | 'no storage'
   /** Null until it is read. */
   readonly plan: Plan | null
+  /** This phone holds a log of the player's: something was said in it, or a code made. */
+  readonly isBegun: boolean
   readonly foot: Pick<Foot, 'phone' | 'waiting' | 'link' | 'stranger'>
   /** There is a code that puts it on other phones, and a server between them. */
   readonly isShared: boolean
@@ -29,6 +31,7 @@ export interface PlanStore {
 export const closedPlan: PlanStore = {
   phase: 'closed',
   plan: null,
+  isBegun: false,
   foot: emptyFoot,
   isShared: false,
   phones: [],

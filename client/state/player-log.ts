@@ -153,6 +153,7 @@ function publish(held: Engine): void {
   planStore.setState({
     phase: 'open',
     plan: planOf(state, isKnownPlayerValue),
+    isBegun: true,
     foot: held.foot(),
     isShared: record.invite !== null,
     phones: record.invite === null ? [] : ownPhonesIn(state, record),

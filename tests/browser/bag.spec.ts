@@ -77,6 +77,10 @@ test('the bag is its owner’s: as a file to keep, and deleted for good on every
 }) => {
   const { server, phone, page } = await openServed(browser)
   await openBag(page)
+  // Nothing was said yet: there is nothing to keep or to delete.
+  const own = page.getByRole('region', { name: 'Yours to keep or to delete' })
+  await expect(page.getByRole('button', { name: 'Make my code' })).toBeVisible()
+  await expect(own).toHaveCount(0)
   for (const [club, carry] of [
     ['Driver', '215'],
     ['7 iron', '145'],
@@ -103,6 +107,7 @@ test('the bag is its owner’s: as a file to keep, and deleted for good on every
   await expect(page.getByText('Deleted. Nothing of your bag is left on this phone.')).toBeVisible()
   await expect(number(page, '7 iron, carry')).toHaveValue('')
   await axeClean(page, 'bag', 'deleted')
+  await expect(own.getByRole('link')).toHaveCount(0)
   await expect(number(other, '7 iron, carry')).toHaveValue('')
   const left = await page.evaluate(
     () =>

@@ -12,7 +12,7 @@ import { LinkAsCode } from '../share/LinkAsCode.tsx'
 /** The code that puts the bag on the player's other phones, and the phones that have it. Asked for once, at first use. */
 export function OtherPhones() {
   const isShared = usePlan(store => store.isShared)
-  const isBegun = usePlan(store => (store.plan?.said.size ?? 0) > 0)
+  const isBegun = usePlan(store => store.isBegun)
   const { isWorking, work } = useWork()
   const [isLater, setLater] = useState(() => remembered('own-code') !== null)
   const later = (): void => {

@@ -33,7 +33,13 @@ afterEach(() => {
 describe("a player's own log on this phone", () => {
   test('is not there until something is said', async () => {
     const { plan, disk } = await openBag()
-    expect(plan()).toMatchObject({ phase: 'open', foot: { phone: 'saved' }, isShared: false, undoable: null })
+    expect(plan()).toMatchObject({
+      phase: 'open',
+      isBegun: false,
+      foot: { phone: 'saved' },
+      isShared: false,
+      undoable: null,
+    })
     expect(plan().plan?.said.size).toBe(0)
     expect(await rowsOn(disk, 'six-threes-player', 'logs')).toEqual([])
   })
@@ -42,7 +48,7 @@ describe("a player's own log on this phone", () => {
     const first = await openBag()
     await first.actOnPlan('carry changed', plan => clubPutIn(plan, 'iron-7', 145))
     await first.actOnPlan('lay-up number changed', plan => favouriteChosen(plan, 100))
-    expect(first.plan().plan).toMatchObject({ favourite: 100 })
+    expect(first.plan()).toMatchObject({ isBegun: true, plan: { favourite: 100 } })
     const [record, ...others] = await rowsOn(first.disk, 'six-threes-player', 'logs')
     expect(others).toEqual([])
     expect(record).toMatchObject({ era: null, feeds: [], invite: null, invites: [], nextN: 3 })
