@@ -1,11 +1,9 @@
 import type { PlayedHole } from '#core/card/score.ts'
-import { withdrawn } from '#core/log/op.ts'
 import type { BallId, PlayerId } from '#core/values/ids.ts'
-import type { FactKind, FactValues } from './facts.ts'
-import { makeKey } from './keys.ts'
+import type { FactValues } from './facts.ts'
 import type { Outing } from './outing.ts'
 import { groupSpeakingFor } from './speaker.ts'
-import { type NewFact, statedFact } from './stated-fact.ts'
+import { factOrNone, type NewFact } from './stated-fact.ts'
 
 export interface BallOnHole extends PlayedHole {
   readonly ball: BallId
@@ -87,9 +85,3 @@ export function factsOfRound<K extends 'marker' | 'absence' | 'certifiedByPlayer
   const group = groupSpeakingFor(balls, ball, null)
   return group === null ? [] : [factOrNone(kind, { group, ball }, value)]
 }
-
-const factOrNone = <K extends FactKind>(
-  kind: K,
-  slots: Parameters<typeof makeKey>[1],
-  value: FactValues[K] | null,
-): NewFact => (value === null ? { key: makeKey(kind, slots), value: withdrawn } : statedFact(kind, slots, value))

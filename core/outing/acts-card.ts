@@ -1,11 +1,9 @@
-import { withdrawn } from '#core/log/op.ts'
 import type { BallId, RulingId } from '#core/values/ids.ts'
 import { factsOfRound } from './acts-ball.ts'
 import type { Certifier, Ruling } from './facts.ts'
-import { makeKey } from './keys.ts'
 import type { Outing } from './outing.ts'
 import { settledScores } from './settled-scores.ts'
-import { type NewFact, statedFact } from './stated-fact.ts'
+import { factOrNone, type NewFact } from './stated-fact.ts'
 
 const kindOf = { player: 'certifiedByPlayer', marker: 'certifiedByMarker' } as const
 
@@ -25,7 +23,5 @@ export const uncertifyFacts = (outing: Outing, ball: BallId, by: Certifier): New
 
 /** The committee's ruling under an id of its own; null takes it away. */
 export const rulingFacts = (id: RulingId, ruling: Ruling | null): NewFact[] => [
-  ruling === null
-    ? { key: makeKey('ruling', { ruling: id }), value: withdrawn }
-    : statedFact('ruling', { ruling: id }, ruling),
+  factOrNone('ruling', { ruling: id }, ruling),
 ]

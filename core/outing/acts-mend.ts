@@ -1,9 +1,7 @@
-import { withdrawn } from '#core/log/op.ts'
 import type { PlayerId, TeeId } from '#core/values/ids.ts'
-import type { CourseHole, FactKind, FactValues, Handicap, Tee } from './facts.ts'
-import { makeKey } from './keys.ts'
+import type { CourseHole, Handicap, Tee } from './facts.ts'
 import type { Outing } from './outing.ts'
-import { type NewFact, statedFact } from './stated-fact.ts'
+import { factOrNone, type NewFact, statedFact } from './stated-fact.ts'
 
 /**
  * Par and stroke index of a hole as they should have been: the course's, or those of one tee whose card differs. Every game
@@ -22,22 +20,16 @@ export function mendHoleFacts(outing: Outing, hole: number, value: CourseHole, o
 }
 
 /** A tee as it should have been, or a new one; null takes it away. */
-export const mendTeeFacts = (tee: TeeId, value: Tee | null): NewFact[] => [mended('tee', { tee }, value)]
+export const mendTeeFacts = (tee: TeeId, value: Tee | null): NewFact[] => [factOrNone('tee', { tee }, value)]
 
 export const mendNameFacts = (player: PlayerId, name: string): NewFact[] => [statedFact('player', { player }, { name })]
 
 /** The handicap that a player should have had; null where nobody has one of them. */
 export const mendHandicapFacts = (player: PlayerId, handicap: Handicap | null): NewFact[] => [
-  mended('handicap', { player }, handicap),
+  factOrNone('handicap', { player }, handicap),
 ]
 
 /** The tee that a player plays from; null for none. */
 export const mendPlayersTeeFacts = (player: PlayerId, tee: TeeId | null): NewFact[] => [
-  mended('playerTee', { player }, tee),
+  factOrNone('playerTee', { player }, tee),
 ]
-
-const mended = <K extends FactKind>(
-  kind: K,
-  slots: Parameters<typeof makeKey>[1],
-  value: FactValues[K] | null,
-): NewFact => (value === null ? { key: makeKey(kind, slots), value: withdrawn } : statedFact(kind, slots, value))

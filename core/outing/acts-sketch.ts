@@ -1,19 +1,15 @@
-import { withdrawn } from '#core/log/op.ts'
 import type { ShapeId } from '#core/values/ids.ts'
-import { makeKey } from './keys.ts'
 import type { GreenSketch, HoleSketch, ShapeSketch } from './sketch.ts'
-import { type NewFact, statedFact } from './stated-fact.ts'
+import { factOrNone, type NewFact } from './stated-fact.ts'
 
 /** The size of a hole's green; null where it was said by mistake. */
 export const greenSketchFacts = (hole: number, green: GreenSketch | null): NewFact[] => [
-  green === null ? { key: makeKey('green', { hole }), value: withdrawn } : statedFact('green', { hole }, green),
+  factOrNone('green', { hole }, green),
 ]
 
 /** A shape put in or corrected; null takes it away. */
 export const shapeSketchFacts = (hole: number, shape: ShapeId, value: ShapeSketch | null): NewFact[] => [
-  value === null
-    ? { key: makeKey('shape', { hole, shape }), value: withdrawn }
-    : statedFact('shape', { hole, shape }, value),
+  factOrNone('shape', { hole, shape }, value),
 ]
 
 /** The whole sketch of a hole taken away, in one act. */

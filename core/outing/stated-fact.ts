@@ -1,3 +1,4 @@
+import { withdrawn } from '#core/log/op.ts'
 import type { Json } from '#core/values/json.ts'
 import type { FactKind, FactValues } from './facts.ts'
 import { makeKey } from './keys.ts'
@@ -17,3 +18,10 @@ export const statedFact = <K extends FactKind>(
   key: makeKey(kind, slots),
   value: value as unknown as Json,
 })
+
+/** The same; null takes it away. */
+export const factOrNone = <K extends FactKind>(
+  kind: K,
+  slots: Parameters<typeof makeKey>[1],
+  value: FactValues[K] | null,
+): NewFact => (value === null ? { key: makeKey(kind, slots), value: withdrawn } : statedFact(kind, slots, value))
