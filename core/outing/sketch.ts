@@ -1,7 +1,7 @@
 import type { ShapeId } from '#core/values/ids.ts'
 import type { LengthUnit } from '#core/values/length.ts'
 
-/** What can lie on a hole. */
+/** What can lie on a hole. Out of bounds stands for ground too where a ball is lost. */
 export const shapeKinds = ['bunker', 'water', 'out-of-bounds', 'trees', 'fairway'] as const
 export type ShapeKind = (typeof shapeKinds)[number]
 

@@ -1,7 +1,7 @@
-import type { HoleSketch as CourseSketch } from '#core/outing/sketch.ts'
+import { type HoleSketch as CourseSketch, mostShapes } from '#core/outing/sketch.ts'
 import { areaOf, greenIn } from '#core/outing/sketch-area.ts'
 import { type LengthUnit, yardsPerUnit } from '#core/values/length.ts'
-import { type HoleSketch, mostShapes, type Shape } from './sketch.ts'
+import type { HoleSketch, Shape } from './sketch.ts'
 
 /**
  * The course's sketch of a hole as shots are judged on it, in yards. A bunker is an oval, anything else a box; the first six

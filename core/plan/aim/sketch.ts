@@ -1,9 +1,7 @@
+import type { ShapeKind } from '#core/outing/sketch.ts'
+import { usualGreen } from '#core/outing/sketch-area.ts'
 import type { Pin } from '#core/plan/approach.ts'
 import type { Evidence } from '#core/plan/evidence.ts'
-
-/** What a player can draw on a hole. Out of bounds stands for ground too where a ball is lost. */
-export const shapeKinds = ['bunker', 'water', 'out-of-bounds', 'trees', 'fairway'] as const
-export type ShapeKind = (typeof shapeKinds)[number]
 
 /**
  * A place on a hole in yards, seen along the line of play: right of it, and beyond the point of it that is level with the
@@ -34,13 +32,11 @@ export interface HoleSketch {
   readonly shapes: readonly Shape[]
 }
 
-export const mostShapes = 6
-
 /** Source: our own, about 5,150 square feet; tours play greens of 6,000. */
 export const usualGround = {
   confidence: 'own',
   source: 'ours',
-  green: { widthYd: 26, depthYd: 28, rightYd: 0 },
+  green: { widthYd: usualGreen.width, depthYd: usualGreen.depth, rightYd: usualGreen.right },
   fairwayWidthYd: 32,
   /** The fairway ends so far short of the middle of the green. */
   fairwayEndsYd: 20,

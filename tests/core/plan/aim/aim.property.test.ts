@@ -1,8 +1,9 @@
 import * as fc from 'fast-check'
 import { describe, expect } from 'vitest'
+import { shapeKinds } from '#core/outing/sketch.ts'
 import { bestAim } from '#core/plan/aim/best-aim.ts'
 import { sharesOf } from '#core/plan/aim/judged.ts'
-import { mirrored, type Shape, shapeKinds } from '#core/plan/aim/sketch.ts'
+import { mirrored, type Shape } from '#core/plan/aim/sketch.ts'
 import { type AimCase, rightPin, strokeOf, waterRight, withShapes } from '../../../kit/aim-case.ts'
 import { holds } from '../../../kit/property.ts'
 
