@@ -1,5 +1,6 @@
+import { isDeepStrictEqual } from 'node:util'
 import * as fc from 'fast-check'
-import { it } from 'vitest'
+import { expect, it } from 'vitest'
 
 /** Set SEED to run a failing history again. */
 export const seed = Number(process.env.SEED ?? Math.floor(Math.random() * 2 ** 31))
@@ -22,4 +23,9 @@ export function holds<T>(rule: string, values: fc.Arbitrary<T>, check: (value: T
     },
     timeoutMs,
   )
+}
+
+/** That two values are deeply equal, told quickly: what the runtime's own comparison does not settle the test's does, with words. */
+export function same(found: unknown, expected: unknown): void {
+  if (!isDeepStrictEqual(found, expected)) expect(found).toEqual(expected)
 }

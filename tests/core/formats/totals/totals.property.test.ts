@@ -8,7 +8,7 @@ import { formatTable } from '#core/formats/table.ts'
 import { totalFormats } from '#core/formats/total-formats.ts'
 import { type PencilScore, pencilTotals } from '#tests/kit/pencil-totals.ts'
 import { type PlayedGame, resultOf, type Written } from '#tests/kit/played-game.ts'
-import { holds } from '#tests/kit/property.ts'
+import { holds, same } from '#tests/kit/property.ts'
 
 const formats = Object.keys(totalFormats) as FormatName[]
 
@@ -132,7 +132,7 @@ describe('a game of totals, of any format, over nine or eighteen holes from any 
   })
 
   holds('is the same in whatever order sides and balls stand', anyGame, game => {
-    expect(linesBySide(resultOf('total', played(game, true)))).toEqual(linesBySide(resultOf('total', played(game))))
+    same(linesBySide(resultOf('total', played(game, true))), linesBySide(resultOf('total', played(game))))
   })
 
   holds('adds up: the total is its holes, and places go by totals', anyGame, game => {
@@ -162,7 +162,10 @@ describe('a game of totals, of any format, over nine or eighteen holes from any 
       .slice(0, cut)
       .map(({ hole, lap }) => `${hole}/${lap}`)
     for (const [side, line] of Object.entries(early)) {
-      expect(keys.map(key => line.byHole[key])).toEqual(keys.map(key => late[side]?.byHole[key]))
+      same(
+        keys.map(key => line.byHole[key]),
+        keys.map(key => late[side]?.byHole[key]),
+      )
     }
   })
 
@@ -178,6 +181,6 @@ describe('a game of totals, of any format, over nine or eighteen holes from any 
         overPar,
         place,
       ])
-    expect(totals({ ...game, start }).sort()).toEqual(totals(game).sort())
+    same(totals({ ...game, start }).sort(), totals(game).sort())
   })
 })
