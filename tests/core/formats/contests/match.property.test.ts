@@ -4,7 +4,7 @@ import { roundFrom } from '#core/card/order-of-play.ts'
 import type { FormatName } from '#core/formats/format-names.ts'
 import type { MatchHoleResult, MatchLine } from '#core/formats/game-result.ts'
 import { type PlayedGame, resultOf } from '#tests/kit/played-game.ts'
-import { holds } from '#tests/kit/property.ts'
+import { holds, same } from '#tests/kit/property.ts'
 import { anyOpenRound, anyWholeRound, type RandomRound, settledAs, through } from '#tests/kit/random-games.ts'
 
 type Sides = PlayedGame['sides']
@@ -53,7 +53,10 @@ describe.each(games)('%s', (format, sides) => {
       const back = new Map(play(format, [...sides].reverse(), round).map(line => [key(line), line]))
       for (const line of play(format, sides, round)) {
         const other = back.get(key(line))
-        expect(other?.holes.map(({ result }) => result)).toEqual(line.holes.map(({ result }) => mirrored(result)))
+        same(
+          other?.holes.map(({ result }) => result),
+          line.holes.map(({ result }) => mirrored(result)),
+        )
         const winner = { A: 'B', B: 'A' } as const
         expect(other?.state.winner).toBe(line.state.winner && winner[line.state.winner])
       }
@@ -67,7 +70,7 @@ describe.each(games)('%s', (format, sides) => {
     ([round, holes]) => {
       const whole = play(format, sides, round)
       for (const [place, line] of play(format, sides, through(round, holes)).entries()) {
-        expect(line.holes.slice(0, holes)).toEqual(whole[place]?.holes.slice(0, holes))
+        same(line.holes.slice(0, holes), whole[place]?.holes.slice(0, holes))
         if (line.state.winner !== null) expect(whole[place]?.state.winner).toBe(line.state.winner)
       }
     },
@@ -86,7 +89,7 @@ describe.each(games)('%s', (format, sides) => {
           played += 1
           if (Math.abs(up) > holes.length - played) break
         }
-        expect([state.lead, state.toPlay, state.result !== null]).toEqual([Math.abs(up), holes.length - played, true])
+        same([state.lead, state.toPlay, state.result !== null], [Math.abs(up), holes.length - played, true])
         expect(state.winner).toBe(up === 0 ? null : up > 0 ? 'A' : 'B')
       }
     },
@@ -107,9 +110,7 @@ describe.each(games)('%s', (format, sides) => {
         lines.map(({ holes }) =>
           holes.map(({ key, result }) => `${key.split('/')[0]} ${JSON.stringify(result)}`).sort(),
         )
-      expect(byHole(play(format, sides, { ...round, round: order, scores }))).toEqual(
-        byHole(play(format, sides, round)),
-      )
+      same(byHole(play(format, sides, { ...round, round: order, scores })), byHole(play(format, sides, round)))
     },
     runs,
   )

@@ -3,7 +3,7 @@ import { describe, expect } from 'vitest'
 import type { FormatName } from '#core/formats/format-names.ts'
 import { plus, toNumber, zero } from '#core/values/fraction.ts'
 import { type PlayedGame, resultOf } from '#tests/kit/played-game.ts'
-import { holds } from '#tests/kit/property.ts'
+import { holds, same } from '#tests/kit/property.ts'
 import { anyOpenRound, anyWholeRound, fourIds, type RandomRound, settledAs, through } from '#tests/kit/random-games.ts'
 
 type Ids = readonly string[]
@@ -36,9 +36,15 @@ describe.each(games)('%s', (name, format, ids, more) => {
     ([round, order]) => {
       const result = play(format, ids, round, more)
       const shuffled = play(format, order, round, more)
-      expect(order.map(id => totalOf(shuffled, id))).toEqual(order.map(id => totalOf(result, id)))
+      same(
+        order.map(id => totalOf(shuffled, id)),
+        order.map(id => totalOf(result, id)),
+      )
       const place = (of: Result, id: string) => of.lines.find(({ side }) => side[0] === id)?.place
-      expect(order.map(id => place(shuffled, id))).toEqual(order.map(id => place(result, id)))
+      same(
+        order.map(id => place(shuffled, id)),
+        order.map(id => place(result, id)),
+      )
     },
     runs,
   )
@@ -48,7 +54,7 @@ describe.each(games)('%s', (name, format, ids, more) => {
     fc.tuple(anyOpenRound, fc.integer({ min: 0, max: 17 })),
     ([round, holes]) => {
       const whole = play(format, ids, round, more)
-      expect(play(format, ids, through(round, holes), more).holes.slice(0, holes)).toEqual(whole.holes.slice(0, holes))
+      same(play(format, ids, through(round, holes), more).holes.slice(0, holes), whole.holes.slice(0, holes))
     },
     runs,
   )
@@ -59,7 +65,7 @@ describe.each(games)('%s', (name, format, ids, more) => {
     ([round, choice, blank]) => {
       const settled = sharesOf(play(format, ids, settledAs(round, choice, blank), more))
       for (const [place, shares] of sharesOf(play(format, ids, round, more)).entries()) {
-        if (shares !== null) expect(settled[place]).toEqual(shares)
+        if (shares !== null) same(settled[place], shares)
       }
     },
     runs,

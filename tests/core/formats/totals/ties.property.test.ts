@@ -3,7 +3,7 @@ import { describe, expect } from 'vitest'
 import { roundFrom } from '#core/card/order-of-play.ts'
 import type { TieTerms } from '#core/formats/game-methods.ts'
 import { resultOf } from '#tests/kit/played-game.ts'
-import { holds } from '#tests/kit/property.ts'
+import { holds, same } from '#tests/kit/property.ts'
 import { quillmoor } from '#tests/kit/quillmoor.ts'
 
 /** Points one to three on every hole, of nine or eighteen. */
@@ -55,7 +55,10 @@ describe('the countback of a field', () => {
       expect(isTied).toBe(sums.filter(other => compareSums(other, own) === 0).length > 1)
     }
     // Nobody's total moves, and each tie that was counted back says what decided it or that nothing did.
-    expect(lines.map(({ total }) => total)).toEqual(sums.map(([total]) => total).sort((a, b) => (b ?? 0) - (a ?? 0)))
+    same(
+      lines.map(({ total }) => total),
+      sums.map(([total]) => total).sort((a, b) => (b ?? 0) - (a ?? 0)),
+    )
     for (const tie of ties) {
       expect(tie.decidedBy).toHaveLength(tie.sides.length - 1)
       expect(tie.ifStillTied === null).toBe(!tie.decidedBy.includes(null))
