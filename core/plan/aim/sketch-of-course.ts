@@ -1,11 +1,12 @@
 import { type HoleSketch as CourseSketch, mostShapes } from '#core/outing/sketch.ts'
 import { areaOf, greenIn } from '#core/outing/sketch-area.ts'
 import { type LengthUnit, yardsPerUnit } from '#core/values/length.ts'
-import type { HoleSketch, Shape } from './sketch.ts'
+import { type HoleSketch, type Shape, usualFairway } from './sketch.ts'
 
 /**
  * The course's sketch of a hole as shots are judged on it, in yards. A bunker is an oval, anything else a box; the first six
- * shapes are used. Of a hole without a length what is told from the tee is left out.
+ * shapes are used. Whoever drew no fairway has not said that there is none: the usual one is put in. Of a hole without a
+ * length what is told from the tee is left out, and so is that fairway.
  */
 export function sketchInYards(
   sketch: CourseSketch,
@@ -28,5 +29,10 @@ export function sketchInYards(
       },
     ]
   })
-  return { green: { widthYd: yards(width), depthYd: yards(depth), rightYd: yards(right) }, shapes }
+  const hasFairway = shapes.some(({ kind }) => kind === 'fairway')
+  const undrawn = hasFairway || hole.length === null ? [] : usualFairway(yards(hole.length))
+  return {
+    green: { widthYd: yards(width), depthYd: yards(depth), rightYd: yards(right) },
+    shapes: [...shapes, ...undrawn],
+  }
 }

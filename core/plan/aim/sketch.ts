@@ -40,21 +40,28 @@ export const usualGround = {
   fairwayWidthYd: 32,
   /** The fairway ends so far short of the middle of the green. */
   fairwayEndsYd: 20,
+  /** A hole of this length or less is taken for one of one shot, without a fairway. */
+  fairwayOverYd: 260,
 } as const satisfies Evidence & Record<string, unknown>
 
 /** A hole of which nothing but its length is known: a fairway, a green, rough beside them. */
-export function openHole(lengthYd: number): HoleSketch {
-  const { green, fairwayWidthYd, fairwayEndsYd } = usualGround
-  const halfDepthYd = Math.max(0, lengthYd - fairwayEndsYd) / 2
-  const fairway: Shape = {
-    kind: 'fairway',
-    form: 'box',
-    rightYd: 0,
-    beyondYd: -fairwayEndsYd - halfDepthYd,
-    halfWidthYd: fairwayWidthYd / 2,
-    halfDepthYd,
-  }
-  return { green, shapes: lengthYd > 260 ? [fairway] : [] }
+export const openHole = (lengthYd: number): HoleSketch => ({ green: usualGround.green, shapes: usualFairway(lengthYd) })
+
+/** The fairway of a hole whose own nobody drew; none on a hole of one shot. */
+export function usualFairway(lengthYd: number): readonly Shape[] {
+  const { fairwayWidthYd, fairwayEndsYd, fairwayOverYd } = usualGround
+  if (lengthYd <= fairwayOverYd) return []
+  const halfDepthYd = (lengthYd - fairwayEndsYd) / 2
+  return [
+    {
+      kind: 'fairway',
+      form: 'box',
+      rightYd: 0,
+      beyondYd: -fairwayEndsYd - halfDepthYd,
+      halfWidthYd: fairwayWidthYd / 2,
+      halfDepthYd,
+    },
+  ]
 }
 
 export const pinSides = ['left', 'middle', 'right'] as const

@@ -69,16 +69,12 @@ function knownHole(outing: Outing, ball: BallId | null, at: PlayedHole, plan: Pl
   const ahead = holeAhead(outing, ball, at, plan)
   if (ahead === null || ahead.length === null) return null
   const lengthYd = toYards(ahead.length, plan.unit)
-  return { hole: at.hole, par: ahead.par, lengthYd, sketch: sketchOf(outing, ball, at.hole, lengthYd) }
+  return { hole: at.hole, par: ahead.par, lengthYd, sketch: sketchOf(outing, ball, at.hole) }
 }
 
-/** Who drew no fairway has not said that there is none. */
-function sketchOf(outing: Outing, ball: BallId | null, hole: number, lengthYd: number): HoleSketch | null {
+function sketchOf(outing: Outing, ball: BallId | null, hole: number): HoleSketch | null {
   const drawn = outing.sketches.get(hole)
-  if (!drawn || isEmptySketch(drawn)) return null
-  const { green, shapes } = sketchInYards(drawn, holeDrawn(outing, ball, hole))
-  const hasFairway = shapes.some(({ kind }) => kind === 'fairway')
-  return { green, shapes: hasFairway ? shapes : [...shapes, ...openHole(lengthYd).shapes] }
+  return !drawn || isEmptySketch(drawn) ? null : sketchInYards(drawn, holeDrawn(outing, ball, hole))
 }
 
 /** A hole is worth its share of the whole course. */

@@ -1,5 +1,6 @@
 import { expect, test } from 'vitest'
 import type { HoleSketch, ShapeSketch } from '#core/outing/sketch.ts'
+import { openHole } from '#core/plan/aim/sketch.ts'
 import { sketchInYards } from '#core/plan/aim/sketch-of-course.ts'
 import type { ShapeId } from '#core/values/ids.ts'
 
@@ -15,10 +16,14 @@ const trees: ShapeSketch = {
   from: 'tee',
   distance: 150,
 }
+const fairway: ShapeSketch = { ...trees, kind: 'fairway', side: 'on', gap: 0, width: 40, length: 200 }
 const sketch: HoleSketch = {
   green: { unit: 'yards', width: 20, depth: 30, right: 6 },
   shapes: new Map([bunker, trees].map((shape, place) => [`00${place + 1}` as ShapeId, shape])),
 }
+
+const kindsOf = (of: HoleSketch, length: number) =>
+  sketchInYards(of, { unit: 'yards', length }).shapes.map(({ kind }) => kind)
 
 test('what is drawn on the course is judged where it lies, its middle and halves in yards', () => {
   expect(sketchInYards(sketch, { unit: 'yards', length: 400 })).toEqual({
@@ -26,8 +31,20 @@ test('what is drawn on the course is judged where it lies, its middle and halves
     shapes: [
       { kind: 'bunker', form: 'oval', rightYd: 23, beyondYd: 0, halfWidthYd: 4, halfDepthYd: 8 },
       { kind: 'trees', form: 'box', rightYd: -35, beyondYd: -200, halfWidthYd: 15, halfDepthYd: 50 },
+      { kind: 'fairway', form: 'box', rightYd: 0, beyondYd: -210, halfWidthYd: 16, halfDepthYd: 190 },
     ],
   })
+})
+
+test('whoever drew no fairway has not said that there is none: it is there until one is drawn, and on no hole of one shot', () => {
+  const pond: HoleSketch = { green: null, shapes: new Map([['001' as ShapeId, { ...bunker, kind: 'water' as const }]]) }
+  expect(kindsOf(pond, 400)).toEqual(['water', 'fairway'])
+  expect(kindsOf({ ...pond, shapes: new Map([...pond.shapes, ['002' as ShapeId, fairway]]) }, 400)).toEqual([
+    'water',
+    'fairway',
+  ])
+  expect(kindsOf(pond, 200)).toEqual(['water'])
+  expect(sketchInYards({ green: null, shapes: new Map() }, { unit: 'yards', length: 400 })).toEqual(openHole(400))
 })
 
 test('without a length what is told from the tee is left out, and an unsaid green is of usual size', () => {
