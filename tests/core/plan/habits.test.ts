@@ -155,8 +155,8 @@ describe('for any bag', () => {
   holds(
     'more distance never asks for a shorter shot of the same kind',
     shot,
-    ({ plan: any, pin, distance: near, more }) => {
-      const [first, second] = [shotNote(any, near, pin), shotNote(any, near + more, pin)]
+    ({ plan: drawn, pin, distance: near, more }) => {
+      const [first, second] = [shotNote(drawn, near, pin), shotNote(drawn, near + more, pin)]
       if (first.kind === 'green' && second.kind === 'green' && first.approach.aim === second.approach.aim) {
         expect(second.approach.plays).toBeGreaterThanOrEqual(first.approach.plays)
         if (second.approach.swing) {
@@ -171,13 +171,13 @@ describe('for any bag', () => {
     },
   )
 
-  holds('never recommends what no club reaches', shot, ({ plan: any, pin, distance: far }) => {
-    const note = shotNote(any, far, pin)
-    const reach = longestOf(clubsOffTheGround(any.bag))?.carry ?? null
+  holds('never recommends what no club reaches', shot, ({ plan: drawn, pin, distance: far }) => {
+    const note = shotNote(drawn, far, pin)
+    const reach = longestOf(clubsOffTheGround(drawn.bag))?.carry ?? null
     if (note.kind === 'green') {
       const { swing, plays } = note.approach
       if (swing) expect(swing.club.carry).toBeGreaterThanOrEqual(Math.max(plays, far))
-      if (reach !== null && any.bag.clubs.length >= enoughNumbers) expect(plays).toBeLessThanOrEqual(reach)
+      if (reach !== null && drawn.bag.clubs.length >= enoughNumbers) expect(plays).toBeLessThanOrEqual(reach)
       return
     }
     expect(far).toBeGreaterThan(reach ?? 0)
@@ -189,11 +189,11 @@ describe('for any bag', () => {
     par: fc.integer({ min: 3, max: 6 }),
     length: fc.integer({ min: 60, max: 700 }),
   })
-  holds('a hole is laid up exactly where no club reaches after the tee shot', hole, ({ plan: any, par, length }) => {
-    const found = holePlan(any, par, length)
+  holds('a hole is laid up exactly where no club reaches after the tee shot', hole, ({ plan: drawn, par, length }) => {
+    const found = holePlan(drawn, par, length)
     if (found.kind === 'few-clubs') return
     expect(found.left + (found.tee?.carry ?? 0)).toBe(length)
-    const from = found.tee === null ? any.bag.clubs : clubsOffTheGround(any.bag)
+    const from = found.tee === null ? drawn.bag.clubs : clubsOffTheGround(drawn.bag)
     const reaches = from.some(({ carry }) => carry >= found.left)
     expect(found.kind).toBe(reaches ? 'green' : 'lay-up')
   })
