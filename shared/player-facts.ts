@@ -1,5 +1,6 @@
 import * as z from 'zod/mini'
 import { ratedGenders } from '#core/handicap/slope.ts'
+import type { FactKind } from '#core/outing/facts.ts'
 import { parseKey } from '#core/outing/keys.ts'
 import { type PlayerFactKind, type PlayerFactValues, strikes } from '#core/plan/facts.ts'
 import { parsePlayerKey } from '#core/plan/keys.ts'
@@ -37,14 +38,14 @@ export const playerFactSchemas = {
 } satisfies Record<PlayerFactKind, z.ZodMiniType>
 
 /** Who is let into a log stands in every log alike. */
-const accessKinds = ['invite', 'key', 'voidKey', 'voidInvite'] as const
+const accessKinds: readonly FactKind[] = ['invite', 'key', 'voidKey', 'voidInvite']
 
 /** For `parseOp`: what a player's log may hold. */
 export const schemaInPlayerLog: SchemaOfKey = key => {
   const own = parsePlayerKey(key)
   if (own) return playerFactSchemas[own.kind]
-  const kind = accessKinds.find(each => each === parseKey(key)?.kind)
-  return kind ? factSchemas[kind] : null
+  const shared = parseKey(key)
+  return shared && accessKinds.includes(shared.kind) ? factSchemas[shared.kind] : null
 }
 
 /** For a server, which holds logs of both kinds; who may write what of it is the roles' matter. */
