@@ -26,7 +26,7 @@ export function remember(name: RememberedName, value: string | null): void {
 export function forgetAll(beginning: 'aims-'): void {
   try {
     const names = Array.from({ length: localStorage.length }, (_, place) => localStorage.key(place) ?? '')
-    for (const name of names) if (name.startsWith(`six-threes.${beginning}`)) localStorage.removeItem(name)
+    for (const name of names) if (name.startsWith(keyOf(beginning))) localStorage.removeItem(name)
   } catch {
     // A browser that keeps nothing has nothing to forget.
   }
