@@ -2,7 +2,7 @@ import type { IncomingMessage } from 'node:http'
 import { networkOf } from './limiter.ts'
 
 /** Why a link is not opened. The phone goes on by plain requests and tries again. */
-export const linkRefusals = ['another site', 'server full', 'address full'] as const
+const linkRefusals = ['another site', 'server full', 'address full'] as const
 export type LinkRefusal = (typeof linkRefusals)[number]
 
 export interface LinkGateOptions {
@@ -25,7 +25,7 @@ export interface LinkGate {
 /** Lets links in, and counts those that are open by address. */
 export function createLinkGate({ isOwnOrigin, addressOf, most, mostOfAddress }: LinkGateOptions): LinkGate {
   const open = new Map<string, number>()
-  const refused: Record<LinkRefusal, number> = { 'another site': 0, 'server full': 0, 'address full': 0 }
+  const refused = Object.fromEntries(linkRefusals.map(why => [why, 0])) as Record<LinkRefusal, number>
   const placeOf = (request: IncomingMessage): string => networkOf(addressOf(request))
   let count = 0
   const refusalOf = (request: IncomingMessage): LinkRefusal | null => {
