@@ -1,33 +1,25 @@
 import { readdirSync, readFileSync } from 'node:fs'
 import { expect, it } from 'vitest'
-import type { Verdict } from '#shared/messages/verdict.ts'
 import { connect } from './support/app.ts'
 import { makeFolder } from './support/folder.ts'
 import { inviteFact, makeInvite, makePhone, type Phone, score } from './support/phone.ts'
 import { startServer, urlOf } from './support/process.ts'
 
 const scorer = makeInvite('s', 'scorer', 'a')
-const names = Array.from({ length: 25 }, (_, n) => `phone-${n}`)
+/** So many that none of them says more in a second than a server lets one say, however quick the machine. */
+const names = Array.from({ length: 100 }, (_, n) => `phone-${n}`)
 
 /** As the system counts them: a file, a socket or a timer that is never let go of stays in sight. */
 const handlesOf = (pid: number): number => readdirSync(`/proc/${pid}/fd`).length
 const memoryOf = (pid: number): number =>
   Number(/^VmRSS:\s+(\d+) kB$/m.exec(readFileSync(`/proc/${pid}/status`, 'utf8'))?.[1])
 
-const [stored, busy] = ['stored', 'later busy']
-
-function verdictOf(answer: unknown): string {
-  const [verdict] = (answer as { readonly verdicts: readonly Verdict[] }).verdicts
-  return verdict?.kind === 'later' ? `later ${verdict.reason}` : String(verdict?.kind)
-}
-
 /** A phone comes back from the pocket, hears what it missed, puts in a score and goes. */
 async function comeAndGo(url: string, phone: Phone, hole: number): Promise<void> {
   const line = await connect(url, phone)
   await line.ask('follow', { era: null, feeds: [{ feed: 'all', after: 0 }] })
   const op = phone.op([score('a', 4, 1 + (hole % 18))], { scope: 'a' as never })
-  // Where the machine is quick enough a phone says more than a server lets one say: it is put off, and goes as it came.
-  expect([stored, busy]).toContainEqual(verdictOf(await line.ask('push', { ops: [op] })))
+  expect(await line.ask('push', { ops: [op] })).toMatchObject({ verdicts: [{ kind: 'stored' }] })
   line.socket.close()
 }
 
@@ -51,9 +43,9 @@ it.skipIf(process.platform !== 'linux')(
     const rounds = async (count: number): Promise<void> => {
       for (let n = 0; n < count; n++) await Promise.all(phones.map(phone => comeAndGo(url, phone, n)))
     }
-    await rounds(20)
+    await rounds(5)
     const memory = memoryOf(pid)
-    await rounds(80)
+    await rounds(20)
     // The last of them are gone once the server has noticed.
     await expect.poll(() => handlesOf(pid), { timeout: 15_000 }).toBeLessThanOrEqual(most)
     expect(memoryOf(pid)).toBeLessThan(memory * 1.3)
