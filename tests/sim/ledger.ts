@@ -1,4 +1,5 @@
 import type { HeldOp } from '#client/sync/held-op.ts'
+import type { LogRecord } from '#client/sync/log-store.ts'
 import { isKeyOf, type Op, opIdOf } from '#core/log/op.ts'
 import type { DeviceId, GroupId, LogId, OpId } from '#core/values/ids.ts'
 import type { Entry } from '#server/store/store.ts'
@@ -70,7 +71,7 @@ export function createLedger(server: Server, phonesOf: () => readonly Phone[]): 
       const isOfThisEra = record.era !== null && record.era === server.era(phone.log)
       const isSaved = engine.foot().phone === 'saved'
       const there = server.held(phone.log)
-      const isOnDisk = keptIn(phone.disk.kept)
+      const isOnDisk = keptIn(phone.disk.kept, record)
       for (const [id, held] of ops) {
         // What only a phone that was taken out still holds can reach nobody any more.
         if (isSaved && !phone.isVoided) safe.add(`${held.op.log} ${held.op.act}`)
@@ -182,7 +183,7 @@ export function createLedger(server: Server, phonesOf: () => readonly Phone[]): 
 
   /** By a phone whose name was taken, perhaps from the same old copy of its storage twice: it says the same. */
   const isSaidAgain = (one: Op, other: Op): boolean =>
-    (renamed.has(one.device) || renamed.has(other.device)) && saidBy(one) === saidBy(other)
+    renamed.has(one.device) && renamed.has(other.device) && saidBy(one) === saidBy(other)
 
   /** All that this phone holds, and all that the server has for it, gives what it shows. */
   const checkEnd = (phone: Phone): void => {
@@ -223,11 +224,19 @@ const saidBy = ({ facts }: Op): string => JSON.stringify(facts.map(({ key, value
 /** A phone gives its key again under each of its names. */
 const isCounted = (act: string): boolean => !act.endsWith('phone joined')
 
-/** Under its name, or already under a new one of its phone, in the moment before the page hears that it is written. */
-const keptIn = ({ record, ops }: Kept): ((held: HeldOp) => boolean) => {
-  const renamed = new Set([...ops.values()].filter(({ op }) => op.device === record.device).map(({ op }) => op.act))
+/**
+ * Under its name, or in the moment before the page hears of a new one already under that, saying the same. A key is
+ * another under each name.
+ */
+const keptIn = ({ record, ops }: Kept, shown: LogRecord): ((held: HeldOp) => boolean) => {
+  const sayingOf = (op: Op): string => `${op.act} ${isCounted(op.act) ? saidBy(op) : ''}`
+  const renamed = new Set(
+    [...ops.values()].flatMap(({ op }) =>
+      op.device === record.device && op.device !== shown.device ? sayingOf(op) : [],
+    ),
+  )
   return ({ op, text }) =>
-    ops.get(opIdOf(op))?.text === text || (record.formerly?.includes(op.device) === true && renamed.has(op.act))
+    ops.get(opIdOf(op))?.text === text || (record.formerly?.includes(op.device) === true && renamed.has(sayingOf(op)))
 }
 
 const actsOn = ({ kept }: Disk): string[] => (kept ? [...kept.ops.values()].map(({ text }) => actOf(text)) : [])
