@@ -1,24 +1,12 @@
-import { readFileSync } from 'node:fs'
 import { describe, expect, test } from 'vitest'
 import { pinOrMiddle, pinWithinYd, type UsualScore } from '#core/plan/choice/usual-score-rule.ts'
 import { isAllowedInPlay, type PlayAid } from '#core/plan/day/allowed-in-play.ts'
 import { flightOf } from '#core/plan/day/ball-flight.ts'
 import { heightRules, warmthRules, windRules } from '#core/plan/day/day-number.ts'
+import { caseOf, casesIn } from './worked-cases.ts'
 
 /** Worked cases of a player's own plan; their pages are in the file. */
-interface PlanCase {
-  readonly id: string
-  readonly setup: unknown
-  readonly expected: unknown
-}
-
-const cases: readonly PlanCase[] = JSON.parse(readFileSync(new URL('plan-cases.json', import.meta.url), 'utf8'))
-
-function caseOf<Setup, Expected>(id: string): { readonly setup: Setup; readonly expected: Expected } {
-  const found = cases.find(each => each.id === id)
-  if (found === undefined) throw new Error(`no case ${id}`)
-  return found as { readonly setup: Setup; readonly expected: Expected }
-}
+const cases = casesIn('plan-cases.json')
 
 const flight = flightOf('iron', 150)
 const drive = flightOf('driver', 250)
@@ -45,7 +33,7 @@ describe('a player’s own plan', () => {
       readonly percent_plus_five: Both
       readonly one_yard_per_mph_slower_swings: { readonly into: number }
     }
-    const { setup, expected } = caseOf<Setup, Expected>('PL-01')
+    const { setup, expected } = caseOf<Setup, Expected>(cases, 'PL-01')
     const plays = (rule: keyof typeof windRules, mph: number) => windRules[rule].playsYd(setup.distance, mph, flight)
     const both = (rule: keyof typeof windRules) => ({
       into: plays(rule, setup.wind_mph),
@@ -61,7 +49,7 @@ describe('a player’s own plan', () => {
     interface Setup {
       readonly carry_70F: number
     }
-    const { setup, expected } = caseOf<Setup, Readonly<Record<string, number>>>('PL-02')
+    const { setup, expected } = caseOf<Setup, Readonly<Record<string, number>>>(cases, 'PL-02')
     const celsius = (fahrenheit: number): number => fahrenheit / 1.8
     const rule = warmthRules['yards-of-a-drive']
     expect(carries(setup.carry_70F, rule, celsius(-20))).toBeCloseTo(expected['50F'] ?? 0, 6)
@@ -76,7 +64,7 @@ describe('a player’s own plan', () => {
     interface Setup {
       readonly features: readonly string[]
     }
-    const { setup, expected } = caseOf<Setup, Readonly<Record<string, boolean>>>('PL-03')
+    const { setup, expected } = caseOf<Setup, Readonly<Record<string, boolean>>>(cases, 'PL-03')
     expect(setup.features.map(feature => aidNamed[feature])).not.toContain(undefined)
     const shown = setup.features.map(feature => [feature, isAllowedInPlay(aidNamed[feature] ?? 'match-score', false)])
     expect(Object.fromEntries(shown)).toEqual(expected)
@@ -89,7 +77,7 @@ describe('a player’s own plan', () => {
       readonly thresholds_yards: Readonly<Record<UsualScore, number>>
       readonly shots: readonly (readonly [UsualScore, number])[]
     }
-    const { setup, expected } = caseOf<Setup, { readonly aim: readonly string[] }>('PL-04')
+    const { setup, expected } = caseOf<Setup, { readonly aim: readonly string[] }>(cases, 'PL-04')
     expect(pinWithinYd).toEqual(setup.thresholds_yards)
     expect(setup.shots.map(([score, yd]) => pinOrMiddle(score, yd))).toEqual(expected.aim)
   })

@@ -8,24 +8,11 @@ import { settleText } from '#scripts/settle/settle-text.ts'
 import { valueAt } from './json-path.ts'
 import { practicePaths } from './practice-paths.ts'
 import { practiceRulings } from './practice-rulings.ts'
-
-interface PracticeCase {
-  readonly id: string
-  readonly title: string
-  readonly decides: string
-  readonly setup: Json
-  readonly expected: Json
-}
+import { caseOf, casesIn } from './worked-cases.ts'
 
 const fileOf = (name: string): string => fileURLToPath(new URL(`practice/${name}.json`, import.meta.url))
-const textOf = (url: URL): string => readFileSync(url, 'utf8')
 
-const cases: readonly PracticeCase[] = JSON.parse(textOf(new URL('practice-cases.json', import.meta.url)))
-const caseOf = (id: string): PracticeCase => {
-  const found = cases.find(each => each.id === id)
-  if (found === undefined) throw new Error(`no case ${id}`)
-  return found
-}
+const cases = casesIn<Json, Json>('practice-cases.json')
 
 /** What is expected and is no result: a wrong way of counting, or what went in. */
 const notCompared: Readonly<Record<string, string>> = {
@@ -51,7 +38,7 @@ function inPlaces(got: Json, expected: Json): Json {
 describe('practice cases, settled', () => {
   for (const [name, paths] of Object.entries(practicePaths)) {
     const [id = ''] = name.split('/')
-    const { title, decides, expected } = caseOf(id)
+    const { title, decides, expected } = caseOf<Json, Json>(cases, id)
     it(`${name} ${title} (${decides})`, () => {
       const output = settled(name.replace('/', '-'))
       for (const { got, expected: path, read = (value: Json) => value } of paths) {
@@ -64,7 +51,7 @@ describe('practice cases, settled', () => {
 
 describe('practice cases, ruled', () => {
   it.each(practiceRulings)('$id $expected: $why', ({ id, expected, ruled }) => {
-    const { setup, expected: all } = caseOf(id)
+    const { setup, expected: all } = caseOf<Json, Json>(cases, id)
     expect(ruled(setup)).toEqual(valueAt(all, expected))
   })
 })

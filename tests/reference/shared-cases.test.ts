@@ -1,4 +1,3 @@
-import { readFileSync } from 'node:fs'
 import { beforeEach, describe, expect, test } from 'vitest'
 import { scoresOn } from '#core/card/settle-card.ts'
 import { factsReplacing } from '#core/outing/acts.ts'
@@ -8,23 +7,10 @@ import type { GroupId } from '#core/values/ids.ts'
 import { joinLive, same, start, startLive, startNetwork } from '#tests/client/sync/network.ts'
 import { flushAll, type Phone } from '#tests/client/sync/phone.ts'
 import { alder, groupA, outingOfState, startOp } from '#tests/kit/two-groups.ts'
+import { caseOf, casesIn } from './worked-cases.ts'
 
 /** Worked cases of several phones and one card; their pages are in the file. */
-interface SharedCase {
-  readonly id: string
-  readonly title: string
-  readonly decides: string
-  readonly setup: unknown
-  readonly expected: unknown
-}
-
-const cases: readonly SharedCase[] = JSON.parse(readFileSync(new URL('shared-cases.json', import.meta.url), 'utf8'))
-
-function caseOf<Setup, Expected>(id: string): { readonly setup: Setup; readonly expected: Expected } {
-  const found = cases.find(each => each.id === id)
-  if (found === undefined) throw new Error(`no case ${id}`)
-  return found as { readonly setup: Setup; readonly expected: Expected }
-}
+const cases = casesIn('shared-cases.json')
 
 const keyOf = (hole: number): string => scoreKey({ group: groupA, ball: alder, hole, lap: 1, record: 'card' })
 
@@ -68,7 +54,7 @@ describe('several phones and one card', () => {
     interface Setup {
       readonly entries: readonly { readonly hole: number; readonly score: number }[]
     }
-    const { setup, expected } = caseOf<Setup, { shown: number[]; auto_overwrite: boolean }>('SY-01')
+    const { setup, expected } = caseOf<Setup, { shown: number[]; auto_overwrite: boolean }>(cases, 'SY-01')
     const [marker, player] = await twoPhones()
     const [first, second] = setup.entries as [{ hole: number; score: number }, { hole: number; score: number }]
     player.link.cut()
@@ -98,7 +84,7 @@ describe('several phones and one card', () => {
       readonly merged: Readonly<Record<string, number | null>>
       readonly ask: readonly number[]
     }
-    const { setup, expected } = caseOf<Holes, Merged>('SY-03')
+    const { setup, expected } = caseOf<Holes, Merged>(cases, 'SY-03')
     const [other, dying] = await twoPhones()
     dying.link.cut()
     for (const [hole, score] of Object.entries(setup.phone_holes)) await put(dying, Number(hole), score)
