@@ -30,14 +30,3 @@ function farTail(away: number): number {
   const fraction = away + 1 / (away + 2 / (away + 3 / (away + 4 / (away + 0.65))))
   return Math.exp((-away * away) / 2) / fraction / 2.506628274631
 }
-
-/** The z below which a share lies, 0 < share < 1: found by halving, so it is as good as the share itself. */
-export function normalQuantile(share: number): number {
-  let [low, high] = [-9, 9]
-  for (let step = 0; step < 60; step++) {
-    const middle = (low + high) / 2
-    if (normalShare(middle) < share) low = middle
-    else high = middle
-  }
-  return (low + high) / 2
-}

@@ -1,6 +1,6 @@
 import { type BestAim, bestAim } from '#core/plan/aim/best-aim.ts'
 import { groundOf } from '#core/plan/aim/ground.ts'
-import { type HoleSketch, middleOf, type Place, type Shape } from '#core/plan/aim/sketch.ts'
+import type { HoleSketch, Place, Shape } from '#core/plan/aim/sketch.ts'
 import type { Stroke } from '#core/plan/aim/surface.ts'
 import { spreadOf } from '#core/plan/spread/spread-model.ts'
 import { skillOf } from '#core/plan/strokes/skill.ts'
@@ -63,5 +63,3 @@ export const aimOf = (change: Partial<AimCase> = {}): BestAim => {
 }
 
 export const withShapes = (...shapes: readonly Shape[]): HoleSketch => ({ green, shapes })
-
-export const centreOf = ({ green: of }: HoleSketch): Place => middleOf(of)

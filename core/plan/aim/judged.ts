@@ -68,11 +68,5 @@ export function expectedWith(stroke: Stroke, aim: Place): number {
   return expectedOn(field, aim)
 }
 
-export const judged = (stroke: Stroke, aim: Place): Judged => ({
-  aim,
-  expected: expectedWith(stroke, aim),
-  shares: sharesOf(stroke, aim),
-})
-
 /** How many of these end with a penalty stroke. */
 export const penaltyShare = (shares: OutcomeShares): number => shares.water + shares['out-of-bounds']

@@ -76,8 +76,6 @@ export const heightRules = {
   },
 } as const satisfies Record<string, Rule<number>>
 
-export type WindRule = keyof typeof windRules
-
 /** One number for the day: how much longer every shot plays, in percent; below 0 it plays shorter. */
 export interface DayNumber {
   readonly percent: number

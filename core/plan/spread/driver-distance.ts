@@ -2,40 +2,13 @@ import type { RatedGender } from '#core/handicap/slope.ts'
 import { type Club, ladderThousandths } from '#core/plan/clubs.ts'
 import type { Evidence } from '#core/plan/evidence.ts'
 
-/** Average drives with roll, in yards, by Handicap Index up to `toIndex`. */
-interface MeasuredDrives extends Evidence {
-  readonly rows: readonly { readonly toIndex: number | null; readonly totalYd: number }[]
-}
-
-/** Source: R&A and USGA distance report, second-hand; a small sample of one country. */
-export const measuredDrives: Readonly<Record<RatedGender, MeasuredDrives>> = {
-  men: {
-    confidence: 'second-hand',
-    source: 'amateur-drives',
-    rows: [
-      { toIndex: 5, totalYd: 240 },
-      { toIndex: 12, totalYd: 220 },
-      { toIndex: 20, totalYd: 204 },
-      { toIndex: null, totalYd: 187 },
-    ],
-  },
-  women: {
-    confidence: 'second-hand',
-    source: 'amateur-drives',
-    rows: [
-      { toIndex: 5, totalYd: 196 },
-      { toIndex: 12, totalYd: 178 },
-      { toIndex: 20, totalYd: 153 },
-      { toIndex: 28, totalYd: 138 },
-      { toIndex: null, totalYd: 118 },
-    ],
-  },
-}
-
-/** A straight line through them. Source: derived from the same report. */
+/**
+ * Average drives with roll as a straight line in the Index. Source: derived from the means of an R&A and USGA distance report,
+ * second-hand; a small sample of one country.
+ */
 export const driveLines = {
   confidence: 'derived',
-  source: 'worked-out',
+  source: 'amateur-drives',
   men: { atScratchYd: 245, perIndexYd: 2.35 },
   women: { atScratchYd: 201, perIndexYd: 2.45 },
   mostIndex: 36,

@@ -1,6 +1,5 @@
 import type { Evidence } from '#core/plan/evidence.ts'
 import { normalShare } from '#core/plan/normal.ts'
-import { mixedByRatio, skillOf } from './skill.ts'
 
 /** A putt is a line with an error in degrees and a length with an error that grows with the putt. */
 export interface PuttingModel extends Evidence {
@@ -38,17 +37,6 @@ export const puttingModels = {
     holeRadiusYd,
   },
 } as const satisfies Record<string, PuttingModel>
-
-/** Between the two golfers by equal ratios. Our own: no figures are published for others. */
-export function puttingModelFor(handicapIndex: number): PuttingModel {
-  const { tour, golfer90 } = puttingModels
-  const skill = skillOf(handicapIndex)
-  return {
-    ...golfer90,
-    angleSdDeg: mixedByRatio(tour.angleSdDeg, golfer90.angleSdDeg, skill),
-    lengthSdShare: mixedByRatio(tour.lengthSdShare, golfer90.lengthSdShare, skill),
-  }
-}
 
 const degrees = 180 / Math.PI
 

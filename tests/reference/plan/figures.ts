@@ -1,4 +1,5 @@
 import { readFileSync } from 'node:fs'
+import type { RatedGender } from '#core/handicap/slope.ts'
 
 /** A table of figures with where they are from and how sure they are. */
 export interface Figures {
@@ -23,6 +24,8 @@ interface PlanFigures {
         Record<string, { readonly lat: number; readonly long: number; readonly q: number }>
       >
     }
+    /** Means by bands of the Index, in yards. */
+    readonly driver_distance_total: Figures & Readonly<Record<RatedGender, Readonly<Record<string, number>>>>
     readonly hole_score_model: {
       readonly table: readonly {
         readonly H: number

@@ -1,4 +1,6 @@
 import { describe, expect, it } from 'vitest'
+import { ratedGenders } from '#core/handicap/slope.ts'
+import { usualDriveYd } from '#core/plan/spread/driver-distance.ts'
 import { mishits, spreadOf, usualShortYd } from '#core/plan/spread/spread-model.ts'
 import { skillOf } from '#core/plan/strokes/skill.ts'
 import { makeDice } from '../../kit/normal-dice.ts'
@@ -25,6 +27,16 @@ function patternAt150(index: number) {
   }
   missesYd.sort((a, b) => a - b)
   return { medianYd: missesYd[30_000] ?? 0, meanYd: sum / 60_000, greenShare: onGreen / 60_000 }
+}
+
+/** A Handicap Index that stands for each band; of the open ones our own. */
+const middleOfBand: Readonly<Record<string, number>> = {
+  '<=5': 3,
+  '6-12': 9,
+  '13-20': 16.5,
+  '21+': 26,
+  '21-28': 24.5,
+  '29+': 33,
 }
 
 describe('where shots finish', () => {
@@ -57,6 +69,16 @@ describe('where shots finish', () => {
       expect(iron(index, 150, 'tee').lengthSdYd).toBeLessThan(iron(index, 150).lengthSdYd)
     }
   })
+
+  it.each(ratedGenders)(
+    'a drive of %s is within 8 yards of the mean of every band (R&A and USGA 2018, second-hand)',
+    gender => {
+      const { all: _, ...bands } = planFigures.tables.driver_distance_total[gender]
+      for (const [band, yd] of Object.entries(bands)) {
+        expect(Math.abs(usualDriveYd(middleOfBand[band] ?? Number.NaN, gender) - yd)).toBeLessThan(8)
+      }
+    },
+  )
 
   it('is what the worked examples say at 150 yards (derived)', () => {
     for (const [index, { lat, long, q }] of Object.entries(planFigures.tables.dispersion_default.examples_150yd_SD)) {
