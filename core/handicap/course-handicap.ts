@@ -1,4 +1,5 @@
 import { type Fraction, fraction, plus, roundHalfUp } from '#core/values/fraction.ts'
+import { standardSlope } from './slope.ts'
 
 /** What a tee is rated at for one gender: over the eighteen holes, or over the nine played. */
 export interface Ratings {
@@ -16,8 +17,6 @@ export type HalfIndexMethod = (typeof halfIndexMethods)[number]
 /** Whether a Course Handicap holds Course Rating minus par; by time and territory. */
 export const courseHandicapMethods = ['with-rating-minus-par', 'without-rating-minus-par'] as const
 export type CourseHandicapMethod = (typeof courseHandicapMethods)[number]
-
-const standardSlope = 113
 
 const scaledBySlope = ({ numerator, denominator }: Fraction, slope: number): Fraction =>
   fraction(numerator * slope, denominator * standardSlope * 10)

@@ -1,5 +1,6 @@
 import { type Fraction, fraction, minus, plus, roundTo, times } from '#core/values/fraction.ts'
 import type { PlayingConditions } from './playing-conditions.ts'
+import { standardSlope } from './slope.ts'
 
 /** A score to be made comparable. */
 export interface RatedScore {
@@ -9,8 +10,6 @@ export interface RatedScore {
   /** Of the day, for eighteen holes. */
   readonly playingConditions: PlayingConditions
 }
-
-const standardSlope = 113
 
 function differential({ adjustedGross, courseRatingTenths, slope }: RatedScore, conditions: Fraction): Fraction {
   const overRating = minus(fraction(10 * adjustedGross - courseRatingTenths, 10), conditions)

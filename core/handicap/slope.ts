@@ -1,5 +1,8 @@
 import { type Fraction, fraction } from '#core/values/fraction.ts'
 
+/** The Slope Rating that strokes are scaled by. Source: Rules of Handicapping, rules 5.1 and 6.1; R&A and USGA; 2020 and 2024. */
+export const standardSlope = 113
+
 const lowestSlope = 55
 const highestSlope = 155
 
@@ -11,7 +14,7 @@ export const ratedGenders = ['men', 'women'] as const
 export type RatedGender = (typeof ratedGenders)[number]
 
 /** Thousandths of slope for each stroke between the ratings. */
-const slopePerStroke: Record<RatedGender, number> = { men: 5381, women: 4240 }
+export const slopeThousandthsPerStroke: Readonly<Record<RatedGender, number>> = { men: 5381, women: 4240 }
 
 /**
  * Slope Rating unrounded: (Bogey Rating - Course Rating) x 5.381 for men, x 4.24 for women. Ratings are in tenths.
@@ -21,4 +24,4 @@ export const slopeFromRatings = (
   gender: RatedGender,
   bogeyRatingTenths: number,
   courseRatingTenths: number,
-): Fraction => fraction((bogeyRatingTenths - courseRatingTenths) * slopePerStroke[gender], 10_000)
+): Fraction => fraction((bogeyRatingTenths - courseRatingTenths) * slopeThousandthsPerStroke[gender], 10_000)

@@ -1,4 +1,4 @@
-import type { RatedGender } from '#core/handicap/slope.ts'
+import { type RatedGender, slopeThousandthsPerStroke, standardSlope } from '#core/handicap/slope.ts'
 import type { Evidence } from '#core/plan/evidence.ts'
 
 /** A rating as a straight line in the course's length: strokes at no length, and yards that cost one stroke more. */
@@ -12,8 +12,6 @@ interface LengthFormulas extends Evidence {
   readonly bogey: LengthLine
   /** The Index of the bogey golfer for whom `bogey` stands. */
   readonly bogeyIndex: number
-  /** Slope Rating for each stroke between the two. */
-  readonly slopePerStroke: number
 }
 
 /** For eighteen holes without obstacles. Source: USGA Course Rating, second-hand in four agreeing copies. */
@@ -24,7 +22,6 @@ export const lengthFormulas: Readonly<Record<RatedGender, LengthFormulas>> = {
     scratch: { atNothing: 40.9, ydPerStroke: 220 },
     bogey: { atNothing: 50.7, ydPerStroke: 160 },
     bogeyIndex: 20,
-    slopePerStroke: 5.381,
   },
   women: {
     confidence: 'second-hand',
@@ -32,7 +29,6 @@ export const lengthFormulas: Readonly<Record<RatedGender, LengthFormulas>> = {
     scratch: { atNothing: 40.1, ydPerStroke: 180 },
     bogey: { atNothing: 51.3, ydPerStroke: 120 },
     bogeyIndex: 24,
-    slopePerStroke: 4.24,
   },
 }
 
@@ -43,16 +39,16 @@ export interface CourseStrength {
 }
 
 const holesOfRating = 18
-const neutralSlope = 113
 
 const ratingAt = ({ atNothing, ydPerStroke }: LengthLine, lengthYd: number, holes: number): number =>
   (atNothing * holes) / holesOfRating + lengthYd / ydPerStroke
 
 /** Source: the same formulas; an unofficial figure. */
 export function strengthByLength(lengthYd: number, gender: RatedGender): CourseStrength {
-  const { scratch, bogey, slopePerStroke } = lengthFormulas[gender]
+  const { scratch, bogey } = lengthFormulas[gender]
   const courseRating = ratingAt(scratch, lengthYd, holesOfRating)
-  return { courseRating, slope: slopePerStroke * (ratingAt(bogey, lengthYd, holesOfRating) - courseRating) }
+  const between = ratingAt(bogey, lengthYd, holesOfRating) - courseRating
+  return { courseRating, slope: (between * slopeThousandthsPerStroke[gender]) / 1000 }
 }
 
 /** How much the scores of eighteen holes vary. Source: derived from the odds of exceptional scores, USGA Appendix E. */
@@ -63,7 +59,7 @@ const meanAboveBestEight = 0.928
 
 /** What eighteen holes come to on average, which is more than the Index. Source: derived; Rules of Handicapping 5.1, 5.2. */
 export const expectedRound = (handicapIndex: number, { courseRating, slope }: CourseStrength): number =>
-  courseRating + (handicapIndex * slope) / neutralSlope + meanAboveBestEight * sdOfRound(handicapIndex)
+  courseRating + (handicapIndex * slope) / standardSlope + meanAboveBestEight * sdOfRound(handicapIndex)
 
 /**
  * What each hole is worth to a golfer, in strokes: the length formulas mixed by Index, moved together until they come to
