@@ -27,9 +27,9 @@ export const verdictBorders = {
   clearly: 0.1,
 } as const satisfies Evidence & Record<string, unknown>
 
-/** An answer must stand with every spread this much narrower and wider, and every carry shorter and longer. Our own. */
-export const spreadScales = [0.8, 1, 1.2] as const
-export const carryScales = [0.95, 1, 1.05] as const
+/** Beside the usual figures an answer must stand with every spread narrower and wider, and every carry shorter and longer. Our own. */
+export const spreadScales = [0.8, 1.2] as const
+export const carryScales = [0.95, 1.05] as const
 
 export const verdicts = ['no-difference', 'slightly', 'clearly', 'too-close'] as const
 /** `too-close`: the answer turns when the spread is taken narrower or wider. */

@@ -84,6 +84,6 @@ export function teeClubs(golfer: Golfer, sketch: HoleSketch, lengthYd: number): 
 
 /** What the answer must stand: every spread and every carry a little off. */
 const variations: readonly Partial<Assumptions>[] = [
-  ...spreadScales.filter(scale => scale !== 1).map(spreadScale => ({ spreadScale })),
-  ...carryScales.filter(scale => scale !== 1).map(carryScale => ({ carryScale })),
+  ...spreadScales.map(spreadScale => ({ spreadScale })),
+  ...carryScales.map(carryScale => ({ carryScale })),
 ]
