@@ -121,7 +121,7 @@ export function spreadWith(golfer: Golfer, club: GolferClub, lie: Lie, lengthYd:
 }
 
 /** The clubs to choose from: a driver from the tee alone. */
-export const clubsFrom = ({ clubs: all }: Golfer, lie: Lie): readonly GolferClub[] =>
+const clubsFrom = ({ clubs: all }: Golfer, lie: Lie): readonly GolferClub[] =>
   lie === 'tee' ? all : all.filter(({ club }) => !isForTheTeeAlone(club))
 
 /** The shortest club that carries so far, of two the higher-lofted; null where none does. */
@@ -131,6 +131,12 @@ export function clubForYd(golfer: Golfer, lie: Lie, carryYd: number, carryScale:
     .reduce<GolferClub | null>((found, each) => (found && found.carryYd < each.carryYd ? found : each), null)
 }
 
+/** The club that carries farthest from a lie, of two the lower-lofted; null without one. */
+export const longestFrom = (golfer: Golfer, lie: Lie): GolferClub | null =>
+  clubsFrom(golfer, lie).reduce<GolferClub | null>(
+    (found, each) => (found && found.carryYd >= each.carryYd ? found : each),
+    null,
+  )
+
 /** How far a golfer can carry a ball from a lie, in yards; 0 without a club. */
-export const longestCarryYd = (golfer: Golfer, lie: Lie, carryScale: number): number =>
-  clubsFrom(golfer, lie).reduce((most, { carryYd }) => Math.max(most, carryYd * carryScale), 0)
+export const longestCarryYd = (golfer: Golfer, lie: Lie): number => longestFrom(golfer, lie)?.carryYd ?? 0

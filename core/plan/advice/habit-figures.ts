@@ -80,7 +80,7 @@ const beyondReachYd = 30
 
 /** The favourite number against the best of the others, on clear ground; null where it is out of reach. */
 export function favouriteFigures(golfer: Golfer, favouriteYd: number): HabitFigures | null {
-  const distanceYd = Math.max(longestCarryYd(golfer, 'fairway', 1), favouriteYd) + beyondReachYd
+  const distanceYd = Math.max(longestCarryYd(golfer, 'fairway'), favouriteYd) + beyondReachYd
   const sketch = openHole(distanceYd + 200)
   const found = favouriteAgainst(
     { golfer, sketch, pin: middleOf(sketch.green), distanceYd, lie: 'fairway' },

@@ -5,7 +5,7 @@ import { type Difference, usualAssumptions } from '#core/plan/assumptions.ts'
 import { bestLayUp, type LayUpShot, layUpLeaving, layUpSweep } from '#core/plan/choice/lay-up-sweep.ts'
 import { ballOf, type Situation, strokeWith } from '#core/plan/choice/situation.ts'
 import { teeClubs, teeShares } from '#core/plan/choice/tee-club.ts'
-import { clubForYd, clubsFrom, type Golfer, type GolferClub } from '#core/plan/golfer.ts'
+import { clubForYd, type Golfer, type GolferClub, longestFrom } from '#core/plan/golfer.ts'
 import { type Misses, missesAt, type Trouble, troublesOf } from './miss.ts'
 
 /** A hole as a player knows it; `sketch` is null where only par and length are known. */
@@ -114,10 +114,7 @@ export function nextAdvice(at: Situation, favouriteYd: number | null): NextAdvic
 }
 
 function asFarAsItGoes({ golfer, lie, distanceYd }: Situation): NextAdvice {
-  const longest = clubsFrom(golfer, lie).reduce<GolferClub | null>(
-    (found, each) => (found && found.carryYd >= each.carryYd ? found : each),
-    null,
-  )
+  const longest = longestFrom(golfer, lie)
   if (longest === null) return { kind: 'none' }
   return { kind: 'far', leavesYd: distanceYd, club: longest, thenYd: distanceYd - longest.carryYd }
 }

@@ -53,7 +53,7 @@ export function dryAndWet(stroke: Stroke, aim: Judged['aim']): { readonly dry: n
 export function goOrLayUp(at: Situation): GoOrLayUp {
   const layUp = bestLayUp(layUpSweep(at, usualAssumptions))
   const club = clubForYd(at.golfer, at.lie, at.distanceYd, 1)
-  if (club === null) return { kind: 'not-reachable', longestYd: longestCarryYd(at.golfer, at.lie, 1), layUp }
+  if (club === null) return { kind: 'not-reachable', longestYd: longestCarryYd(at.golfer, at.lie), layUp }
   const stroke = strokeWith(at, club, at.distanceYd, usualAssumptions)
   const go = bestAim(stroke, at.sketch, at.pin).best
   const { dry, wet } = dryAndWet(stroke, go.aim)

@@ -23,7 +23,7 @@ describe('for any bag', () => {
     fc.record({ plan: anyPlan, says, distanceYd: fc.integer({ min: 40, max: 320 }) }),
     ({ plan, says: said, distanceYd }) => {
       const golfer = golferOf(plan, said)
-      const longest = longestCarryYd(golfer, 'fairway', 1)
+      const longest = longestCarryYd(golfer, 'fairway')
       const at = situationAt(golfer, distanceYd, openHole(500))
       for (const { leavesYd, club } of layUpSweep(at, usualAssumptions)) {
         expect(club.club).not.toBe('driver')
