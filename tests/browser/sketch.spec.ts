@@ -57,7 +57,9 @@ test('a usual hole is drawn in at most twenty taps, stays after a reload and rea
   await page.getByRole('link', { name: 'Your plan' }).click()
   await page.getByRole('link', { name: 'Sketch of the hole' }).click()
   await expect(title(page, 1)).toBeVisible()
-  await expect(page.getByText('A green of usual size is drawn: 26 wide, 28 deep.')).toBeVisible()
+  await expect(
+    page.getByText('A green of usual size is drawn: 26 wide, 28 deep, until its own size is put in.'),
+  ).toBeVisible()
   await axeClean(page, 'sketch', 'nothing drawn')
 
   const taps = await drawUsualHole(page)
