@@ -1,7 +1,8 @@
-import { useEffect, useState } from 'react'
+import { useState } from 'react'
 import { remember, remembered } from '../../device/remembered.ts'
 import { fire } from '../../parts/fire.ts'
 import { SecondTap } from '../../parts/SecondTap.tsx'
+import { useAnswer } from '../../parts/use-answer.ts'
 import { useWork } from '../../parts/use-work.ts'
 import { ownCode, takeOwnPhoneOut } from '../../state/own-phones.ts'
 import { type OwnPhone, usePlan } from '../../state/plan-store.ts'
@@ -72,17 +73,7 @@ function Shared() {
 
 /** Made anew once a phone was taken out, for that one knows the old code. */
 function Code() {
-  const [link, setLink] = useState<string | null>(null)
-  useEffect(() => {
-    let isWanted = true
-    ownCode().then(
-      made => isWanted && setLink(made),
-      (reason: unknown) => reportError(reason),
-    )
-    return () => {
-      isWanted = false
-    }
-  }, [])
+  const link = useAnswer(ownCode)
   if (link === null) return <p role="status">{say('working')}</p>
   return <LinkAsCode link={link} title={say('own-code')} codeTitle={say('own-code-qr')} />
 }

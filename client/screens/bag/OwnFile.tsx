@@ -1,6 +1,7 @@
-import { useEffect, useState } from 'react'
+import { useState } from 'react'
 import type { Plan } from '#core/plan/plan.ts'
 import { playerFileOf } from '#shared/player-file.ts'
+import { FileLink } from '../../parts/FileLink.tsx'
 import { SecondTap } from '../../parts/SecondTap.tsx'
 import { useWork } from '../../parts/use-work.ts'
 import { usePlan } from '../../state/plan-store.ts'
@@ -20,7 +21,7 @@ export function OwnFile({ plan }: { readonly plan: Plan }) {
       <h2>{say('bag-own')}</h2>
       {isBegun && (
         <>
-          <FileLink plan={plan} />
+          <FileLink text={fileText(plan)} title={say('bag-file')} name="my-bag.json" />
           <p className="quiet">{say('bag-file-hint')}</p>
           <SecondTap
             label={say('bag-remove')}
@@ -37,17 +38,4 @@ export function OwnFile({ plan }: { readonly plan: Plan }) {
   )
 }
 
-function FileLink({ plan }: { readonly plan: Plan }) {
-  const [url, setUrl] = useState('')
-  useEffect(() => {
-    const text = `${JSON.stringify(playerFileOf(plan), null, 2)}\n`
-    const made = URL.createObjectURL(new Blob([text], { type: 'application/json' }))
-    setUrl(made)
-    return () => URL.revokeObjectURL(made)
-  }, [plan])
-  return (
-    <a className="button" href={url} download="my-bag.json">
-      {say('bag-file')}
-    </a>
-  )
-}
+const fileText = (plan: Plan): string => `${JSON.stringify(playerFileOf(plan), null, 2)}\n`

@@ -1,5 +1,5 @@
-import { useEffect, useState } from 'react'
 import { useLocation } from 'wouter'
+import { useAnswer } from '../../parts/use-answer.ts'
 import { listOutings } from '../../state/actions.ts'
 import { readOuting } from '../../state/kept-outings.ts'
 import { formatList } from '../../words/figures.ts'
@@ -17,23 +17,13 @@ const mostRead = 6
 
 /** Last week's game again, everything filled in by one tap. */
 export function PlayAgain() {
-  const [games, setGames] = useState<readonly Draft[]>([])
+  const games = useAnswer(lastGames)
   const [, go] = useLocation()
-  useEffect(() => {
-    let isWanted = true
-    lastGames().then(
-      found => isWanted && setGames(found),
-      (reason: unknown) => reportError(reason),
-    )
-    return () => {
-      isWanted = false
-    }
-  }, [])
   const again = (draft: Draft): void => {
     keepDraft(draft)
     go(paths.start)
   }
-  return games.map(draft => (
+  return games?.map(draft => (
     <button key={draft.courseFrom} type="button" className="button loud again" onClick={() => again(draft)}>
       <span>{say('home-again', { course: draft.courseName || say('home-untitled') })}</span>
       <span className="again-who">{formatList(draft.players.map(({ id }) => nameOf(draft.players, id)))}</span>

@@ -1,4 +1,6 @@
-import { useEffect, useState } from 'react'
+import { useCallback, useState } from 'react'
+import { FileLink } from '../../parts/FileLink.tsx'
+import { useAnswer } from '../../parts/use-answer.ts'
 import { codesOfText } from '../../state/codes.ts'
 import { say } from '../../words/say-any.ts'
 import { CodeTurner } from './CodeTurner.tsx'
@@ -21,50 +23,21 @@ export function GiveText({ text, fileTitle, fileName, shorter }: Props) {
         <button type="button" className="button grow" aria-expanded={isShown} onClick={() => setShown(!isShown)}>
           {say(isShown ? 'hand-over-hide' : 'hand-over-show')}
         </button>
-        <FileLink text={text} title={fileTitle} name={fileName} />
+        <FileLink text={text} title={fileTitle} name={fileName} className="button grow" />
       </div>
       {isShown && <CodesOfText text={text} shorter={shorter} />}
     </>
   )
 }
 
-function FileLink({ text, title, name }: { readonly text: string; readonly title: string; readonly name: string }) {
-  const [url, setUrl] = useState('')
-  useEffect(() => {
-    const made = URL.createObjectURL(new Blob([text], { type: 'application/json' }))
-    setUrl(made)
-    return () => URL.revokeObjectURL(made)
-  }, [text])
-  return (
-    <a className="button grow" href={url} download={name}>
-      {title}
-    </a>
-  )
-}
-
 function CodesOfText({ text, shorter }: Pick<Props, 'text' | 'shorter'>) {
-  const [codes, setCodes] = useState<readonly string[] | null>(null)
-  const [isShort, setShort] = useState(false)
   const short = shorter?.text
-  useEffect(() => {
-    let isWanted = true
-    fewCodes(text, short).then(
-      made => {
-        if (!isWanted) return
-        setCodes(made.codes)
-        setShort(made.isShort)
-      },
-      (reason: unknown) => reportError(reason),
-    )
-    return () => {
-      isWanted = false
-    }
-  }, [text, short])
-  if (codes === null) return <p role="status">{say('working')}</p>
+  const made = useAnswer(useCallback(() => fewCodes(text, short), [text, short]))
+  if (made === null) return <p role="status">{say('working')}</p>
   return (
     <>
-      {isShort && shorter && <p className="quiet">{shorter.note}</p>}
-      <CodeTurner codes={codes} />
+      {made.isShort && shorter && <p className="quiet">{shorter.note}</p>}
+      <CodeTurner codes={made.codes} />
     </>
   )
 }

@@ -1,4 +1,5 @@
-import { useEffect, useState } from 'react'
+import { useCallback, useState } from 'react'
+import { useAnswer } from '../../parts/use-answer.ts'
 import { handOverCodes, handOverText } from '../../state/handing-over.ts'
 import { useOuting } from '../../state/use-outing.ts'
 import { say } from '../../words/say-any.ts'
@@ -27,17 +28,7 @@ export function HandOver() {
 /** Made again when something comes in while they are shown. */
 function Codes() {
   const state = useOuting(store => store.state)
-  const [codes, setCodes] = useState<readonly string[] | null>(null)
-  useEffect(() => {
-    let isWanted = true
-    handOverCodes().then(
-      made => isWanted && setCodes(state === null ? null : made),
-      (reason: unknown) => reportError(reason),
-    )
-    return () => {
-      isWanted = false
-    }
-  }, [state])
+  const codes = useAnswer(useCallback(async () => (state === null ? null : handOverCodes()), [state]))
   if (codes === null) return <p role="status">{say('working')}</p>
   return <HandOverCodes codes={codes} />
 }

@@ -1,5 +1,6 @@
-import { useEffect, useState } from 'react'
+import { useCallback } from 'react'
 import type { GroupId } from '#core/values/ids.ts'
+import { useAnswer } from '../../parts/use-answer.ts'
 import { inviteLink } from '../../state/inviting.ts'
 import { say } from '../../words/say-any.ts'
 import { LinkAsCode } from './LinkAsCode.tsx'
@@ -11,17 +12,7 @@ interface Props {
 
 /** The invite as text to copy and as a QR code. */
 export function InviteLink({ role, group }: Props) {
-  const [link, setLink] = useState<string | null>(null)
-  useEffect(() => {
-    let isWanted = true
-    inviteLink(role, group).then(
-      made => isWanted && setLink(made),
-      (reason: unknown) => reportError(reason),
-    )
-    return () => {
-      isWanted = false
-    }
-  }, [role, group])
+  const link = useAnswer(useCallback(() => inviteLink(role, group), [role, group]))
   if (link === null) return <p role="status">{say('working')}</p>
   return (
     <section className="section" aria-label={say('share-link-title')}>
