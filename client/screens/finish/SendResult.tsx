@@ -1,8 +1,8 @@
-import { useRef, useState } from 'react'
 import type { Group, Outing } from '#core/outing/outing.ts'
 import type { Results } from '#core/outing/results.ts'
-import { canShare, copyText, share } from '../../device/sharing.ts'
+import { canShare, share } from '../../device/sharing.ts'
 import { fire } from '../../parts/fire.ts'
+import { useCopying } from '../../parts/use-copying.ts'
 import { say } from '../../words/say-any.ts'
 import { headWords, resultText } from './result-text.ts'
 
@@ -14,16 +14,11 @@ interface Props {
 
 /** The result as text, on to a chat: by the phone's share sheet, by the clipboard, or selected by hand. */
 export function SendResult({ outing, results, group }: Props) {
-  const [said, setSaid] = useState('')
-  const field = useRef<HTMLTextAreaElement>(null)
   const text = resultText(outing, results, group)
   const shared = { title: headWords(outing), text }
-  const copy = async (): Promise<void> => {
-    field.current?.select()
-    setSaid(say((await copyText(text)) ? 'share-copied' : 'result-select'))
-  }
+  const { field, copy, said, hush } = useCopying<HTMLTextAreaElement>(text, say('result-select'))
   const send = async (): Promise<void> => {
-    setSaid('')
+    hush()
     if (!(await share(shared))) await copy()
   }
   return (

@@ -1,5 +1,5 @@
-import { useRef, useState } from 'react'
-import { copyText } from '../../device/sharing.ts'
+import { fire } from '../../parts/fire.ts'
+import { useCopying } from '../../parts/use-copying.ts'
 import { say } from '../../words/say-any.ts'
 import { QrCode } from './QrCode.tsx'
 import { SendLink } from './SendLink.tsx'
@@ -13,14 +13,7 @@ interface Props {
 
 /** A link as text to copy or send, and as a QR code. */
 export function LinkAsCode({ link, title, codeTitle }: Props) {
-  const [said, setSaid] = useState('')
-  const field = useRef<HTMLInputElement>(null)
-  const copy = async (): Promise<void> => {
-    field.current?.select()
-    // On plain http the browser has no clipboard for pages; the link stays selected.
-    const isCopied = await copyText(link)
-    setSaid(say(isCopied ? 'share-copied' : 'share-select'))
-  }
+  const { field, copy, said } = useCopying<HTMLInputElement>(link, say('share-select'))
   return (
     <>
       <label className="field">
@@ -28,7 +21,7 @@ export function LinkAsCode({ link, title, codeTitle }: Props) {
         <input ref={field} readOnly value={link} onFocus={event => event.target.select()} />
       </label>
       <div className="pair">
-        <button type="button" className="button grow" onClick={() => void copy()}>
+        <button type="button" className="button grow" onClick={() => fire(copy())}>
           {say('share-copy')}
         </button>
         <SendLink link={link} />
