@@ -11,6 +11,7 @@ import { restartInvite, stopInvite } from '../../state/phones.ts'
 import { useOuting } from '../../state/use-outing.ts'
 import { formatDots, formatList, formatTime } from '../../words/figures.ts'
 import { say } from '../../words/say-any.ts'
+import { inviteText } from './invite-text.ts'
 import { useIsOut } from './TakenOut.tsx'
 
 interface Line {
@@ -101,15 +102,9 @@ function lineOf(outing: Outing, state: OutingStore['state'], id: InviteId, invit
   return {
     id,
     invite,
-    what: whatFor(outing, invite),
+    what: inviteText(outing, invite),
     made: say('invite-made', { who: device ? whoOf(outing, device) : say('nobody'), when: formatTime(at) }),
     at,
     phones: [...outing.phones.values()].filter(phone => phone.invite === id),
   }
-}
-
-function whatFor({ groups }: Outing, { role, group }: Invite): string {
-  if (role === 'viewer') return say('share-viewer')
-  if (role === 'desk') return say(groups.size < 2 ? 'share-desk-one' : 'share-desk')
-  return say('share-scorer', { group: (group && groups.get(group)?.name) ?? group ?? '' })
 }

@@ -14,6 +14,7 @@ import { DeleteOuting } from './DeleteOuting.tsx'
 import { HandOver } from './HandOver.tsx'
 import { InviteLink } from './InviteLink.tsx'
 import { Invites } from './Invites.tsx'
+import { inviteText } from './invite-text.ts'
 import { Phones } from './Phones.tsx'
 import { RemoveOuting } from './RemoveOuting.tsx'
 import { TakenOut, useIsOut } from './TakenOut.tsx'
@@ -78,18 +79,17 @@ export function ShareScreen() {
 
 /** A phone gives no more than it has; in an outing of one group everybody who scores is equal. */
 function offersOf(outing: Outing, role: string | null, own: GroupId | null): readonly Offer[] {
-  const viewer: Offer = { id: 'viewer', role: 'viewer', group: null, text: say('share-viewer') }
-  const scorer = (group: GroupId): Offer => ({
-    id: `scorer ${group}`,
-    role: 'scorer',
+  const offer = (role: Offer['role'], group: GroupId | null): Offer => ({
+    id: group === null ? role : `${role} ${group}`,
+    role,
     group,
-    words: group,
-    text: say('share-scorer', { group: outing.groups.get(group)?.name ?? group }),
+    text: inviteText(outing, { role, group }),
   })
+  const scorer = (group: GroupId): Offer => ({ ...offer('scorer', group), words: group })
+  const viewer = offer('viewer', null)
   if (role === 'desk') {
-    const isOne = outing.groups.size < 2
-    const desk: Offer = { id: 'desk', role: 'desk', group: null, text: say(isOne ? 'share-desk-one' : 'share-desk') }
-    if (isOne) return [{ ...desk, words: null }, viewer]
+    const desk = offer('desk', null)
+    if (outing.groups.size < 2) return [{ ...desk, words: null }, viewer]
     return [...groupsPlaying(outing).map(({ id }) => scorer(id)), desk, viewer]
   }
   return role === 'scorer' && own ? [scorer(own), viewer] : []
