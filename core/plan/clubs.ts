@@ -75,6 +75,10 @@ export const proposedClubs: readonly Club[] = [
   'sand-wedge',
 ]
 
+/** What a bag holds: the clubs that were said, or the proposed ones while none was. */
+export const clubsInBag = ({ said }: { readonly said: ReadonlyMap<Club, unknown> }): readonly Club[] =>
+  said.size > 0 ? clubs.filter(club => said.has(club)) : proposedClubs
+
 /** No round may be started with more. Source: Rules of Golf 2023, rule 4.1b(1). */
 export const mostClubs = 14
 

@@ -13,7 +13,7 @@ import { skillOf } from '#core/plan/strokes/skill.ts'
 import type { Lie } from '#core/plan/strokes/stroke-table.ts'
 import { yardsPerUnit } from '#core/values/length.ts'
 import { enoughNumbers } from './bag.ts'
-import { type Club, clubs, isForTheTeeAlone, proposedClubs } from './clubs.ts'
+import { type Club, clubsInBag, isForTheTeeAlone, proposedClubs } from './clubs.ts'
 import type { Plan } from './plan.ts'
 
 /** What a golfer measured with one club, mishits counted apart. */
@@ -57,7 +57,6 @@ export interface GolferSays {
  * usual drive, and are marked as estimated.
  */
 export function golferOf(plan: Plan, { handicapIndex, gender, carriesAre, own }: GolferSays): Golfer {
-  const inBag = plan.said.size > 0 ? clubs.filter(club => plan.said.has(club)) : proposedClubs
   const known = new Map(plan.bag.clubs.map(each => [each.club, each]))
   const isKnown = plan.bag.clubs.length >= enoughNumbers
   const mishitShare = spreadOf(
@@ -67,7 +66,7 @@ export function golferOf(plan: Plan, { handicapIndex, gender, carriesAre, own }:
   return {
     handicapIndex,
     gender,
-    clubs: inBag.map(club => {
+    clubs: clubsInBag(plan).map(club => {
       const found = known.get(club)
       const saidYd =
         found &&

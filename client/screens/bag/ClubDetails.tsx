@@ -1,6 +1,6 @@
 import { useState } from 'react'
 import { partSwingSaid } from '#core/plan/acts.ts'
-import { type Club, clubs, isClub, partSwings, proposedClubs, wedges } from '#core/plan/clubs.ts'
+import { type Club, clubsInBag, isClub, partSwings, wedges } from '#core/plan/clubs.ts'
 import type { Plan } from '#core/plan/plan.ts'
 import { fire } from '../../parts/fire.ts'
 import { Select } from '../../parts/Select.tsx'
@@ -14,7 +14,7 @@ import { SpreadFields } from './SpreadFields.tsx'
 /** What can be said of one club beside its number, behind the choice of the club. */
 export function ClubDetails({ plan }: { readonly plan: Plan }) {
   const [chosen, setChosen] = useState<Club | null>(null)
-  const inBag = clubs.filter(club => (plan.said.size > 0 ? plan.said.has(club) : proposedClubs.includes(club)))
+  const inBag = clubsInBag(plan)
   const club = chosen !== null && inBag.includes(chosen) ? chosen : null
   return (
     <section className="section" aria-label={say('bag-more')}>

@@ -1,6 +1,6 @@
 import { clubPutIn, clubTakenOut } from '#core/plan/acts.ts'
 import { enoughNumbers } from '#core/plan/bag.ts'
-import { type Club, clubs, isClub, mostClubs, proposedClubs } from '#core/plan/clubs.ts'
+import { type Club, clubs, clubsInBag, isClub, mostClubs } from '#core/plan/clubs.ts'
 import type { Plan } from '#core/plan/plan.ts'
 import { fire } from '../../parts/fire.ts'
 import { Select } from '../../parts/Select.tsx'
@@ -16,7 +16,7 @@ const longestCarry = 400
 
 /** Every club in the bag with its carry; the ones without a number with what they are estimated at. */
 export function ClubList({ plan }: { readonly plan: Plan }) {
-  const inBag = clubs.filter(club => (plan.said.size > 0 ? plan.said.has(club) : proposedClubs.includes(club)))
+  const inBag = clubsInBag(plan)
   return (
     <section className="section" aria-label={say('bag-clubs')}>
       <h2>{say('bag-clubs')}</h2>
