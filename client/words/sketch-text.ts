@@ -30,6 +30,11 @@ export const sketchLines = ({ green, shapes }: HoleSketch): string =>
 function greenText({ width, depth, right, unit }: GreenSketch): string {
   const fill = { width, depth, unit: say(`unit-${unit}`) }
   if (right === 0) return say('sketch-green-size', fill)
-  const off = say(right < 0 ? 'sketch-right-left' : 'sketch-right-right', { n: Math.abs(right) })
-  return say('sketch-green-off', { ...fill, off })
+  return say('sketch-green-off', { ...fill, off: rightText(right) })
 }
+
+/** Where the middle of a green is, seen from the line of play: "4 left". */
+export const rightText = (right: number): string =>
+  right === 0
+    ? say('sketch-right-none')
+    : say(right < 0 ? 'sketch-right-left' : 'sketch-right-right', { n: Math.abs(right) })

@@ -1,21 +1,21 @@
 import { say } from '../../words/say-any.ts'
 import { NumberField } from '../bag/NumberField.tsx'
 
-interface Figure {
-  readonly name: string
+interface Figure<Name extends string> {
+  readonly name: Name
   readonly label: string
   readonly value: number | null
   readonly from: number
   readonly to: number
 }
 
-interface Props {
-  readonly figures: readonly Figure[]
-  readonly onFigure: (name: string, amount: number) => void
+interface Props<Name extends string> {
+  readonly figures: readonly Figure<Name>[]
+  readonly onFigure: (name: Name, amount: number) => void
 }
 
 /** The same figures typed, for who has measured them. */
-export function ExactFigures({ figures, onFigure }: Props) {
+export function ExactFigures<Name extends string>({ figures, onFigure }: Props<Name>) {
   return (
     <details>
       <summary>{say('sketch-exact')}</summary>

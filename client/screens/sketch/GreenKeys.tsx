@@ -1,14 +1,15 @@
 import { greenSketchFacts } from '#core/outing/acts-sketch.ts'
 import type { HoleSketch } from '#core/outing/sketch.ts'
+import { wholeIn } from '#core/plan/advice/in-unit.ts'
 import { pinOn } from '#core/plan/aim/sketch.ts'
 import { sketchInYards } from '#core/plan/aim/sketch-of-course.ts'
-import { amountIn } from '#core/values/length.ts'
 import { fire } from '../../parts/fire.ts'
 import { act } from '../../state/actions.ts'
 import { say } from '../../words/say-any.ts'
-import { AmountKeys } from './AmountKeys.tsx'
+import { rightText } from '../../words/sketch-text.ts'
 import { ExactFigures } from './ExactFigures.tsx'
 import { amountsWith, greenDepths, greenDrawn, greenRights, greenWidths, type HoleDrawn } from './sketch-view.ts'
+import { TapKeys } from './TapKeys.tsx'
 
 interface Props {
   readonly hole: number
@@ -28,24 +29,24 @@ export function GreenKeys({ hole, sketch, drawn }: Props) {
   return (
     <section className="section" aria-label={say('sketch-green')}>
       <h2>{say('sketch-green')}</h2>
-      <AmountKeys
+      <TapKeys
         label={widthLabel}
         value={said?.width ?? null}
-        amounts={amountsWith(greenWidths, said?.width ?? null)}
-        onAmount={width => put({ width })}
+        values={amountsWith(greenWidths, said?.width ?? null)}
+        onValue={width => put({ width })}
       />
-      <AmountKeys
+      <TapKeys
         label={depthLabel}
         value={said?.depth ?? null}
-        amounts={amountsWith(greenDepths, said?.depth ?? null)}
-        onAmount={depth => put({ depth })}
+        values={amountsWith(greenDepths, said?.depth ?? null)}
+        onValue={depth => put({ depth })}
       />
-      <AmountKeys
+      <TapKeys
         label={say('sketch-right')}
         value={said?.right ?? null}
-        amounts={amountsWith(greenRights, said?.right ?? null)}
+        values={amountsWith(greenRights, said?.right ?? null)}
         textOf={rightText}
-        onAmount={right => put({ right })}
+        onValue={right => put({ right })}
       />
       <p className="quiet">
         {said === null
@@ -63,13 +64,6 @@ export function GreenKeys({ hole, sketch, drawn }: Props) {
   )
 }
 
-const rightText = (right: number): string =>
-  right === 0
-    ? say('sketch-right-none')
-    : say(right < 0 ? 'sketch-right-left' : 'sketch-right-right', { n: Math.abs(right) })
-
 /** How far a front or a back pin is from the middle, in the unit of the hole. */
-function pinFromMiddle(sketch: HoleSketch, { unit, length }: HoleDrawn): number {
-  const { green } = sketchInYards(sketch, { unit, length })
-  return amountIn({ amount: Math.round(pinOn(green, 'back', 'middle').beyondYd), unit: 'yards' }, unit)
-}
+const pinFromMiddle = (sketch: HoleSketch, drawn: HoleDrawn): number =>
+  wholeIn(pinOn(sketchInYards(sketch, drawn).green, 'back', 'middle').beyondYd, drawn.unit)

@@ -1,8 +1,8 @@
 import { lineEnds, type ShapeSketch } from '#core/outing/sketch.ts'
 import { say } from '../../words/say-any.ts'
-import { AmountKeys } from './AmountKeys.tsx'
 import { ExactFigures } from './ExactFigures.tsx'
 import { amountsOf, type HoleDrawn, toldFrom } from './sketch-view.ts'
+import { TapKeys } from './TapKeys.tsx'
 
 interface Props {
   readonly shape: ShapeSketch
@@ -14,24 +14,31 @@ interface Props {
 export function ShapeFields({ shape, drawn, onChange }: Props) {
   const amounts = amountsOf(shape, drawn)
   const labels = labelsOf(shape)
-  const put = (changed: Partial<Record<'distance' | 'gap' | 'width' | 'length', number>>): void =>
-    onChange({ ...shape, ...changed } as ShapeSketch)
-  const named = (['distance', 'width', 'gap', 'length'] as const).filter(name => amounts[name].length > 0)
+  const put = (name: FigureName, amount: number): void => onChange({ ...shape, [name]: amount } as ShapeSketch)
+  const named = figureNames.filter(name => amounts[name].length > 0)
   return (
     <>
-      {shape.by === 'line' && drawn.length !== null && <ToldFrom shape={shape} drawn={drawn} onChange={onChange} />}
+      {shape.by === 'line' && drawn.length !== null && (
+        <TapKeys
+          label={say('sketch-from')}
+          value={shape.from}
+          values={lineEnds}
+          textOf={end => say(`sketch-from-${end}`)}
+          onValue={end => onChange(toldFrom(shape, end, drawn))}
+        />
+      )}
       {named.map(name => (
-        <AmountKeys
+        <TapKeys
           key={name}
           label={labels[name]}
           value={figureOf(shape, name)}
-          amounts={amounts[name]}
-          onAmount={amount => put({ [name]: amount })}
+          values={amounts[name]}
+          onValue={amount => put(name, amount)}
         />
       ))}
       <ExactFigures
         figures={named.map(name => ({ name, label: labels[name], value: figureOf(shape, name), ...rangeOf(name) }))}
-        onFigure={(name, amount) => put({ [name]: amount })}
+        onFigure={put}
       />
       <button type="button" className="button" onClick={() => onChange(null)}>
         {say('sketch-take-away')}
@@ -40,7 +47,8 @@ export function ShapeFields({ shape, drawn, onChange }: Props) {
   )
 }
 
-type FigureName = 'distance' | 'width' | 'gap' | 'length'
+const figureNames = ['distance', 'width', 'gap', 'length'] as const
+type FigureName = (typeof figureNames)[number]
 
 const figureOf = (shape: ShapeSketch, name: FigureName): number =>
   name === 'distance' ? (shape.by === 'line' ? shape.distance : 0) : shape[name]
@@ -54,27 +62,4 @@ function labelsOf(shape: ShapeSketch): Readonly<Record<FigureName, string>> {
     width: say('sketch-reach'),
     length: say('sketch-length'),
   }
-}
-
-type OnLine = Extract<ShapeSketch, { by: 'line' }>
-
-function ToldFrom({ shape, drawn, onChange }: Props & { readonly shape: OnLine }) {
-  return (
-    <fieldset className="field">
-      <legend>{say('sketch-from')}</legend>
-      <div className="choices">
-        {lineEnds.map(end => (
-          <button
-            key={end}
-            type="button"
-            className="button"
-            aria-pressed={shape.from === end}
-            onClick={() => onChange(toldFrom(shape, end, drawn))}
-          >
-            {say(`sketch-from-${end}`)}
-          </button>
-        ))}
-      </div>
-    </fieldset>
-  )
 }

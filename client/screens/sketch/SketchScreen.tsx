@@ -3,7 +3,7 @@ import { Link } from 'wouter'
 import { clearedSketchFacts, nextShapeId, shapeSketchFacts } from '#core/outing/acts-sketch.ts'
 import type { Outing } from '#core/outing/outing.ts'
 import { emptySketch, isEmptySketch, type ShapeKind, type ShapeSketch } from '#core/outing/sketch.ts'
-import type { LogId, ShapeId } from '#core/values/ids.ts'
+import type { BallId, LogId, ShapeId } from '#core/values/ids.ts'
 import { createId } from '../../device/random-ids.ts'
 import { fire } from '../../parts/fire.ts'
 import { act } from '../../state/actions.ts'
@@ -22,25 +22,26 @@ import { UndoSketch } from './UndoSketch.tsx'
 
 /** What lies on a hole, put in by taps; it is the course's, and whoever mends the course may mend it. */
 export function SketchScreen({ hole }: { readonly hole: number }) {
-  const { outing, log } = useGroupShown()
+  const { outing, log, whose } = useGroupShown()
   const role = useOuting(store => store.me?.role ?? null)
   if (!outing || !log) return null
   if (!outing.holes.has(hole)) return <NowhereScreen />
-  return <Sketch key={hole} outing={outing} log={log} hole={hole} mayDraw={role === 'desk'} />
+  return <Sketch key={hole} outing={outing} log={log} ball={whose.ball} hole={hole} mayDraw={role === 'desk'} />
 }
 
 interface Props {
   readonly outing: Outing
   readonly log: LogId
+  /** The ball of this phone's owner. */
+  readonly ball: BallId | null
   readonly hole: number
   readonly mayDraw: boolean
 }
 
-function Sketch({ outing, log, hole, mayDraw }: Props) {
-  const { whose } = useGroupShown()
+function Sketch({ outing, log, ball, hole, mayDraw }: Props) {
   const [open, setOpen] = useState<ShapeId | null>(null)
   const sketch = outing.sketches.get(hole) ?? emptySketch
-  const drawn = holeDrawn(outing, whose.ball, hole)
+  const drawn = holeDrawn(outing, ball, hole)
   const put = (shape: ShapeId, value: ShapeSketch | null): void => {
     fire(act(value === null ? 'shape taken away' : 'shape drawn', shapeSketchFacts(hole, shape, value)))
   }
@@ -85,7 +86,7 @@ function Sketch({ outing, log, hole, mayDraw }: Props) {
 }
 
 /** To the hole before and the hole after as the course has them, and back one change. */
-function Ways({ outing, log, hole, mayDraw }: Props) {
+function Ways({ outing, log, hole, mayDraw }: Omit<Props, 'ball'>) {
   const [before, after] = [hole - 1, hole + 1].map(each => (outing.holes.has(each) ? each : null))
   return (
     <div className="turn">

@@ -15,8 +15,8 @@ export interface HoleDrawn {
 export function holeDrawn({ tees, balls, players }: Outing, ball: BallId | null, hole: number): HoleDrawn {
   const player = ball === null ? undefined : balls.get(ball)?.players[0]
   const own = player === undefined ? null : players.get(player)?.tee
-  const tee = (own ? tees.get(own) : undefined) ?? [...tees.values()].find(({ lengths }) => lengths !== null)
-  const lengths = tee?.lengths ?? [...tees.values()].find(each => each.lengths !== null)?.lengths ?? null
+  const ownTee = own ? tees.get(own) : undefined
+  const lengths = [ownTee, ...tees.values()].find(tee => tee?.lengths)?.lengths ?? null
   return { unit: lengths?.unit ?? 'yards', length: lengths?.byHole[hole - 1] ?? null }
 }
 
