@@ -1,7 +1,16 @@
 import { readFile } from 'node:fs/promises'
 import { type Browser, expect, type Page, test } from '@playwright/test'
 import { axeClean } from './kit/axe.ts'
-import { chosenKey, goToHole, openTab, readInviteLink, startOuting, tapScore, whenOnServer } from './kit/golfer.ts'
+import {
+  chosenKey,
+  goToHole,
+  joinBy,
+  openTab,
+  readInviteLink,
+  startOuting,
+  tapScore,
+  whenOnServer,
+} from './kit/golfer.ts'
 import { noComplaints, openPhone, type Phone, whenKept } from './kit/round.ts'
 import { type ServerProcess, startServer } from './kit/server.ts'
 
@@ -135,9 +144,7 @@ test('a phone that is taken out says so, keeps what it has not sent, and its pla
 }) => {
   const { server, alder, birch } = await startWith(browser)
   const link = await readInviteLink(alder.page)
-  await birch.page.goto(link)
-  await birch.page.getByRole('textbox', { name: 'Your name' }).fill('Birch')
-  await birch.page.getByRole('button', { name: 'Join the outing' }).click()
+  await joinBy(birch.page, link, 'Birch')
   await whenOnServer(birch.page)
   await whenKept(birch.page)
   await birch.context.setOffline(true)
@@ -174,9 +181,7 @@ test('a phone that is taken out says so, keeps what it has not sent, and its pla
 test('an invite that is stopped lets nobody else in, says so, and leaves in who came by it', async ({ browser }) => {
   const { server, alder, birch } = await startWith(browser)
   const link = await readInviteLink(alder.page)
-  await birch.page.goto(link)
-  await birch.page.getByRole('textbox', { name: 'Your name' }).fill('Birch')
-  await birch.page.getByRole('button', { name: 'Join the outing' }).click()
+  await joinBy(birch.page, link, 'Birch')
   await whenOnServer(birch.page)
   const invites = alder.page.getByRole('region', { name: 'Invites given' })
   const toScore = invites.getByRole('group', { name: /^to score/ })
@@ -217,9 +222,7 @@ test('an invite that is stopped lets nobody else in, says so, and leaves in who 
 test('what a phone taken out had not sent goes on by way of another phone', async ({ browser }) => {
   const { server, alder, birch } = await startWith(browser)
   const link = await readInviteLink(alder.page)
-  await birch.page.goto(link)
-  await birch.page.getByRole('textbox', { name: 'Your name' }).fill('Birch')
-  await birch.page.getByRole('button', { name: 'Join the outing' }).click()
+  await joinBy(birch.page, link, 'Birch')
   await whenOnServer(birch.page)
   await whenKept(birch.page)
   await birch.context.setOffline(true)
