@@ -3,7 +3,7 @@ import { rollYd, usualCarryYd } from '#core/plan/spread/driver-distance.ts'
 import {
   goodStrikeYd,
   type Measured,
-  ownCarryYd,
+  ownCarry,
   ownMishitShare,
   ownSd,
   ownSideBiasYd,
@@ -88,7 +88,7 @@ const inYards = ({ unit }: Plan, amount: number): number => amount * yardsPerUni
 function carryWithOwn(club: Club, usualYd: number, handicapIndex: number, own: OwnShots | null): number {
   if (own === null) return usualYd
   const of = { skill: skillOf(handicapIndex), clubClass: classOf(club), lie: 'fairway', scale: 1 } as const
-  return ownCarryYd(usualYd, own.carry, spreadOf(of, usualYd).lengthSdYd)
+  return ownCarry(usualYd, own.carry, spreadOf(of, usualYd).lengthSdYd)
 }
 
 /** A golfer of whom only the Index is known. */

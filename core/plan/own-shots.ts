@@ -1,4 +1,4 @@
-import { type Measured, measuredOf, ownMean, ownSd, priors } from '#core/plan/spread/own-figures.ts'
+import { type Measured, measuredOf, ownCarry, ownSd } from '#core/plan/spread/own-figures.ts'
 import { classOf, spreadOf } from '#core/plan/spread/spread-model.ts'
 import { skillOf } from '#core/plan/strokes/skill.ts'
 import { type LengthUnit, yardsPerUnit } from '#core/values/length.ts'
@@ -44,10 +44,8 @@ const usualIndex = 18
  * A carry moved by own shots from what it would be without them, in the player's unit and not rounded. Source: our own,
  * standard rules of Bayes; see `spread/own-figures.ts`.
  */
-export function carryWithShots(club: Club, usual: number, measured: Measured, unit: LengthUnit): number {
-  const sd = ownSd(usualSpread(club, usual, unit), measured)
-  return ownMean(usual, priors.carrySdShare * usual, measured, sd)
-}
+export const carryWithShots = (club: Club, usual: number, measured: Measured, unit: LengthUnit): number =>
+  ownCarry(usual, measured, ownSd(usualSpread(club, usual, unit), measured))
 
 function usualSpread(club: Club, usual: number, unit: LengthUnit): number {
   const lie = isForTheTeeAlone(club) ? 'tee' : 'fairway'

@@ -36,9 +36,9 @@ export function ownMean(usual: number, usualSd: number, { shots, mean }: Measure
   return (usual * ofUsual + mean * ofOwn) / (ofUsual + ofOwn)
 }
 
-/** A carry in yards from its default and what was measured. */
-export const ownCarryYd = (usualYd: number, measured: Measured, lengthSdYd: number): number =>
-  ownMean(usualYd, priors.carrySdShare * usualYd, measured, lengthSdYd)
+/** A carry from its default and what was measured, all in one unit; `lengthSd` of a shot. */
+export const ownCarry = (usual: number, measured: Measured, lengthSd: number): number =>
+  ownMean(usual, priors.carrySdShare * usual, measured, lengthSd)
 
 /** A spread: the variance of a scaled inverse chi squared. Its mean is measured too, which takes one shot. */
 export function ownSd(usualSd: number, { shots, squares }: Measured): number {

@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest'
 import {
   goodStrikeYd,
   measuredOf,
-  ownCarryYd,
+  ownCarry,
   ownHoledShare,
   ownMishitShare,
   ownPenaltyShare,
@@ -17,7 +17,7 @@ const shotsAt = (value: number, shots: number) => ({ shots, mean: value, squares
 describe('own figures', () => {
   it('are the default without a shot', () => {
     const none = measuredOf([])
-    expect(ownCarryYd(150, none, 12)).toBe(150)
+    expect(ownCarry(150, none, 12)).toBe(150)
     expect(ownSd(12, none)).toBe(12)
     expect(ownSideBiasYd(none, 12)).toBe(0)
     expect(ownMishitShare(0.05, 0, 0)).toBeCloseTo(0.05, 12)
@@ -25,9 +25,9 @@ describe('own figures', () => {
 
   it('a carry counts half after two or three shots (own)', () => {
     // The default is sure to 6 percent of 150, 9 yards; a shot to 13.4: (13.4 / 9) squared is 2.2 shots.
-    expect(ownCarryYd(150, shotsAt(160, 2), 13.4)).toBeLessThan(155)
-    expect(ownCarryYd(150, shotsAt(160, 3), 13.4)).toBeGreaterThan(155)
-    expect(ownCarryYd(150, shotsAt(160, 500), 13.4)).toBeCloseTo(160, 0)
+    expect(ownCarry(150, shotsAt(160, 2), 13.4)).toBeLessThan(155)
+    expect(ownCarry(150, shotsAt(160, 3), 13.4)).toBeGreaterThan(155)
+    expect(ownCarry(150, shotsAt(160, 500), 13.4)).toBeCloseTo(160, 0)
   })
 
   it('a side counts half after eight shots (own)', () => {
