@@ -13,6 +13,10 @@ import type { Plan } from './plan.ts'
 
 const json = (length: Length): Json => ({ amount: length.amount, unit: length.unit })
 
+/** A length in the player's unit; null takes it away. */
+const lengthSaid = ({ unit }: Plan, amount: number | null): Json =>
+  amount === null ? withdrawn : json({ amount, unit })
+
 /** A club in the bag with its carry, or without a number. */
 const clubFact = (club: Club, carry: Length | null): NewFact => ({
   key: playerKeys.club(club),
@@ -39,7 +43,7 @@ const ofClub = (plan: Plan, club: Club, fact: NewFact): NewFact[] =>
 export const shotMeasured = (plan: Plan, club: Club, shot: string, carry: number | null): NewFact[] =>
   ofClub(plan, club, {
     key: playerKeys.measured(club, shot),
-    value: carry === null ? withdrawn : json({ amount: carry, unit: plan.unit }),
+    value: lengthSaid(plan, carry),
   })
 
 /** How a club's carries fall, from so many shots; null where nothing is said of it any more. */
@@ -52,7 +56,7 @@ export const spreadSaid = (plan: Plan, club: Club, said: SaidSpread | null): New
 export const partSwingSaid = (plan: Plan, club: Club, part: PartSwing, carry: number | null): NewFact[] =>
   ofClub(plan, club, {
     key: playerKeys.partSwing(club, part),
-    value: carry === null ? withdrawn : json({ amount: carry, unit: plan.unit }),
+    value: lengthSaid(plan, carry),
   })
 
 export const strikeChosen = (strike: Strike): NewFact[] => [{ key: playerKeys.strike, value: strike }]
@@ -71,8 +75,8 @@ export const indexSaid = (tenths: number | null): NewFact[] => [
 export const ratingsChosen = (ratings: RatedGender): NewFact[] => [{ key: playerKeys.ratings, value: ratings }]
 
 /** The number that a lay-up leaves; null for none. */
-export const favouriteChosen = ({ unit }: Plan, amount: number | null): NewFact[] => [
-  { key: playerKeys.favourite, value: amount === null ? withdrawn : json({ amount, unit }) },
+export const favouriteChosen = (plan: Plan, amount: number | null): NewFact[] => [
+  { key: playerKeys.favourite, value: lengthSaid(plan, amount) },
 ]
 
 export const habitSwitched = (habit: Habit, isOn: boolean): NewFact[] => [{ key: playerKeys.habit(habit), value: isOn }]
