@@ -37,6 +37,14 @@ const figuresOf = ({ strokes, least, most, verdict }: Difference, restsOn: Rests
   restsOn,
 })
 
+/** What a way saves that costs so much more. */
+const savedBy = ({ strokes, least, most, verdict }: Difference): Difference => ({
+  strokes: -strokes,
+  least: -most,
+  most: -least,
+  verdict,
+})
+
 /** What an aim costs more than another, with spread narrower and wider, and with the short side counted or not. */
 function aimAgainst(at: Situation, other: Place, habit: Place): HabitFigures | null {
   const club = clubForYd(at.golfer, at.lie, at.distanceYd, 1)
@@ -86,15 +94,11 @@ export function favouriteFigures(golfer: Golfer, favouriteYd: number): HabitFigu
     { golfer, sketch, pin: middleOf(sketch.green), distanceYd, lie: 'fairway' },
     favouriteYd,
   )
-  if (found === null) return null
-  const { strokes, least, most, verdict } = found.cost
-  return figuresOf({ strokes: -strokes, least: -most, most: -least, verdict }, null)
+  return found && figuresOf(savedBy(found.cost), null)
 }
 
 /** The driver against the best of less, on the open hole; above 0 the driver saves. Null without one of them. */
 export function driverFigures(golfer: Golfer, lengthYd: number): HabitFigures | null {
   const { driverAgainstLess } = teeClubs(golfer, openHole(lengthYd), lengthYd)
-  if (driverAgainstLess === null) return null
-  const { strokes, least, most, verdict } = driverAgainstLess
-  return figuresOf({ strokes: -strokes, least: -most, most: -least, verdict }, null)
+  return driverAgainstLess && figuresOf(savedBy(driverAgainstLess), null)
 }

@@ -74,7 +74,7 @@ export function shotAdvice(ball: BallInHand): ShotAdvice {
   const stroke = strokeWith(at, club, distanceYd, usualAssumptions)
   const aim = bestAim(stroke, sketch, pin)
   const targetYd = plays.yd + (aim.best.aim.beyondYd - pin.beyondYd)
-  const [whole] = [clubForYd(golfer, lie, targetYd, 1) ?? club]
+  const whole = clubForYd(golfer, lie, targetYd, 1) ?? club
   const inches = inchesDown(whole.carryYd, targetYd)
   return {
     kind: 'green',
@@ -100,9 +100,9 @@ function playsLike({ golfer, distanceYd, dayPercent, riseYd, lie }: BallInHand):
   const club = clubForYd(golfer, lie, distanceYd, 1)
   const rise = riseYards(riseYd, flightOf(club?.club === 'driver' ? 'driver' : 'iron', distanceYd))
   const day = playsOnDayYd(distanceYd, dayPercent)
-  const [one, other] = [day + rise.byFlightYd, day + rise.byRuleYd].map(yd => Math.max(1, yd))
-  const [low = day, high = day] = [one, other].sort((a = 0, b = 0) => a - b)
-  return { yd: one ?? day, leastYd: low, mostYd: high }
+  const byFlightYd = Math.max(1, day + rise.byFlightYd)
+  const byRuleYd = Math.max(1, day + rise.byRuleYd)
+  return { yd: byFlightYd, leastYd: Math.min(byFlightYd, byRuleYd), mostYd: Math.max(byFlightYd, byRuleYd) }
 }
 
 /** Aims this near are the same. */

@@ -1,6 +1,5 @@
 import { type OutcomeShares, sharesOf } from '#core/plan/aim/judged.ts'
-import type { HoleSketch, Place } from '#core/plan/aim/sketch.ts'
-import { middleOf } from '#core/plan/aim/sketch.ts'
+import { type HoleSketch, middleOf, type Place } from '#core/plan/aim/sketch.ts'
 import {
   type Assumptions,
   carryScales,
