@@ -13,7 +13,7 @@ import { skillOf } from '#core/plan/strokes/skill.ts'
 import type { Lie } from '#core/plan/strokes/stroke-table.ts'
 import { yardsPerUnit } from '#core/values/length.ts'
 import { enoughNumbers } from './bag.ts'
-import { type Club, clubsInBag, isForTheTeeAlone, proposedClubs } from './clubs.ts'
+import { type Club, clubsInBag, isForTheTeeAlone } from './clubs.ts'
 import type { Plan } from './plan.ts'
 
 /** What a golfer measured with one club, mishits counted apart. */
@@ -90,19 +90,6 @@ function carryWithOwn(club: Club, usualYd: number, handicapIndex: number, own: O
   const of = { skill: skillOf(handicapIndex), clubClass: classOf(club), lie: 'fairway', scale: 1 } as const
   return ownCarry(usualYd, own.carry, spreadOf(of, usualYd).lengthSdYd)
 }
-
-/** A golfer of whom only the Index is known. */
-export const usualGolfer = (handicapIndex: number, gender: RatedGender): Golfer => ({
-  handicapIndex,
-  gender,
-  clubs: proposedClubs.map(club => ({
-    club,
-    carryYd: usualCarryYd(club, handicapIndex, gender),
-    rollYd: rollYd[classOf(club)],
-    isEstimated: true,
-    own: null,
-  })),
-})
 
 /** Where a golfer's shots with a club finish about what they are meant for: the default, moved by own shots. */
 export function spreadWith(golfer: Golfer, club: GolferClub, lie: Lie, lengthYd: number, scale: number): Spread {

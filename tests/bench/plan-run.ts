@@ -3,8 +3,8 @@ import type { KnownHole } from '#core/plan/advice/hole-advice.ts'
 import { roundAdvice } from '#core/plan/advice/round-advice.ts'
 import { type ShotAdvice, shotAdvice } from '#core/plan/advice/shot-advice.ts'
 import type { HoleSketch, Shape } from '#core/plan/aim/sketch.ts'
-import { usualGolfer } from '#core/plan/golfer.ts'
 import { quillmoor } from '../kit/quillmoor.ts'
+import { usualGolfer } from '../kit/usual-golfer.ts'
 import { type BenchResult, quantile, rounded } from './figures.ts'
 
 const golfer = usualGolfer(18, 'men')

@@ -1,6 +1,7 @@
 import { type HoleSketch, openHole, type Shape, usualGround } from '#core/plan/aim/sketch.ts'
 import type { Situation } from '#core/plan/choice/situation.ts'
-import { type Golfer, usualGolfer } from '#core/plan/golfer.ts'
+import type { Golfer } from '#core/plan/golfer.ts'
+import { usualGolfer } from './usual-golfer.ts'
 
 const green = usualGround.green
 

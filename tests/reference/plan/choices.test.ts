@@ -5,8 +5,8 @@ import { clearShare, gapOrOut } from '#core/plan/choice/gap.ts'
 import { breakEvenShare, goOrLayUp } from '#core/plan/choice/go-or-lay-up.ts'
 import { bestLayUp, layUpLeaving, layUpSweep } from '#core/plan/choice/lay-up-sweep.ts'
 import { teeClubs, teeShares, teeShot } from '#core/plan/choice/tee-club.ts'
-import { usualGolfer } from '#core/plan/golfer.ts'
 import { along, fairwayOf, golferCarrying, holeWith, situationAt, waterShort } from '../../kit/plan-holes.ts'
+import { usualGolfer } from '../../kit/usual-golfer.ts'
 import { planFigures, workedIndexes } from './figures.ts'
 
 const men = (index: number) => usualGolfer(index, 'men')

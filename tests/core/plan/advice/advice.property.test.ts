@@ -4,9 +4,10 @@ import { nextAdvice } from '#core/plan/advice/hole-advice.ts'
 import { shotAdvice } from '#core/plan/advice/shot-advice.ts'
 import { openHole, pinSides } from '#core/plan/aim/sketch.ts'
 import { pins } from '#core/plan/approach.ts'
-import { clubForYd, type Golfer, usualGolfer } from '#core/plan/golfer.ts'
+import { clubForYd, type Golfer } from '#core/plan/golfer.ts'
 import { situationAt } from '../../../kit/plan-holes.ts'
 import { holds } from '../../../kit/property.ts'
+import { usualGolfer } from '../../../kit/usual-golfer.ts'
 
 const golfers: fc.Arbitrary<Golfer> = fc
   .tuple(fc.integer({ min: -5, max: 54 }), fc.constantFrom('men' as const, 'women' as const))

@@ -10,8 +10,8 @@ import { holeAdvice, type KnownHole } from '#core/plan/advice/hole-advice.ts'
 import { toYards, wholeIn } from '#core/plan/advice/in-unit.ts'
 import { roundAdvice } from '#core/plan/advice/round-advice.ts'
 import { type BallInHand, shotAdvice } from '#core/plan/advice/shot-advice.ts'
-import { usualGolfer } from '#core/plan/golfer.ts'
 import { along, fairwayOf, holeWith, waterShort } from '../../../kit/plan-holes.ts'
+import { usualGolfer } from '../../../kit/usual-golfer.ts'
 
 const men = (index: number) => usualGolfer(index, 'men')
 const hole = (lengthYd: number, par: number, sketch: KnownHole['sketch'] = null): KnownHole => ({
