@@ -4,6 +4,7 @@ import type { HoleSketch, Place, Shape } from '#core/plan/aim/sketch.ts'
 import type { Stroke } from '#core/plan/aim/surface.ts'
 import { spreadOf } from '#core/plan/spread/spread-model.ts'
 import { skillOf } from '#core/plan/strokes/skill.ts'
+import { holeWith } from './plan-holes.ts'
 
 /** A full iron shot at a green. */
 export interface AimCase {
@@ -16,13 +17,11 @@ export interface AimCase {
   readonly mishitShare: number | null
 }
 
-const green = { widthYd: 26, depthYd: 28, rightYd: 0 }
-
 /** 150 yards, the pin 9 yards right of the middle and 4 from the edge. */
 export const rightPin: AimCase = {
   handicapIndex: 10,
   distanceYd: 150,
-  sketch: { green, shapes: [] },
+  sketch: holeWith(),
   pin: { rightYd: 9, beyondYd: 0 },
   scale: 1,
   countsShortSide: true,
@@ -61,5 +60,3 @@ export const aimOf = (change: Partial<AimCase> = {}): BestAim => {
   const of = { ...rightPin, ...change }
   return bestAim(strokeOf(of), of.sketch, of.pin)
 }
-
-export const withShapes = (...shapes: readonly Shape[]): HoleSketch => ({ green, shapes })

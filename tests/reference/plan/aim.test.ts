@@ -1,11 +1,12 @@
 import { describe, expect, it } from 'vitest'
 import { strokeAndDistance } from '#core/plan/aim/surface.ts'
-import { aimOf, bunkerRight, waterRight, withShapes } from '../../kit/aim-case.ts'
+import { aimOf, bunkerRight, waterRight } from '../../kit/aim-case.ts'
+import { holeWith } from '../../kit/plan-holes.ts'
 import { planFigures, workedIndexes } from './figures.ts'
 
 const middle = { rightYd: 0, beyondYd: 0 }
 const aimsRight = (scales: readonly number[], handicapIndex: number): number[] =>
-  scales.map(scale => aimOf({ handicapIndex, scale, sketch: withShapes(waterRight) }).best.aim.rightYd)
+  scales.map(scale => aimOf({ handicapIndex, scale, sketch: holeWith(waterRight) }).best.aim.rightYd)
 
 function falls(values: readonly number[]): void {
   for (const [at, value] of values.slice(1).entries()) expect(value).toBeLessThanOrEqual(values[at] ?? 0)
@@ -16,17 +17,17 @@ const workedTable = planFigures.worked['A_150yd_pin_9yd_right_of_centre_4yd_from
   readonly rows: readonly WorkedRow[]
   readonly rows_no_short_side_add_rough: readonly (readonly [number, number, number, number, number])[]
 }
-const sketches: Readonly<Record<string, ReturnType<typeof withShapes>>> = {
-  rough: withShapes(),
-  'bunker right': withShapes(bunkerRight),
-  'water 3yd off right edge': withShapes(waterRight),
-  water: withShapes(waterRight),
+const sketches: Readonly<Record<string, ReturnType<typeof holeWith>>> = {
+  rough: holeWith(),
+  'bunker right': holeWith(bunkerRight),
+  'water 3yd off right edge': holeWith(waterRight),
+  water: holeWith(waterRight),
 }
 
 describe('aim at a green', () => {
   it('20 the middle where green and trouble are alike on both sides (derived)', () => {
     for (const index of workedIndexes) {
-      const both = withShapes(waterRight, { ...waterRight, rightYd: -waterRight.rightYd })
+      const both = holeWith(waterRight, { ...waterRight, rightYd: -waterRight.rightYd })
       const { best, strip } = aimOf({ handicapIndex: index, pin: middle, sketch: both })
       expect(Math.abs(best.aim.rightYd)).toBeLessThanOrEqual(1)
       for (const [at, { cost }] of strip.entries()) {
@@ -55,7 +56,7 @@ describe('aim at a green', () => {
     for (const index of workedIndexes) {
       const [dry, wet] = [
         aimOf({ handicapIndex: index }),
-        aimOf({ handicapIndex: index, sketch: withShapes(waterRight) }),
+        aimOf({ handicapIndex: index, sketch: holeWith(waterRight) }),
       ]
       expect(wet.best.aim.rightYd).toBeLessThanOrEqual(dry.best.aim.rightYd)
     }
@@ -77,7 +78,7 @@ describe('aim at a green', () => {
         handicapIndex: index,
         scale: 0.01,
         mishitShare: 0,
-        sketch: withShapes(waterRight),
+        sketch: holeWith(waterRight),
       })
       expect(Math.hypot(best.aim.rightYd - 9, best.aim.beyondYd)).toBeLessThanOrEqual(0.5)
       expect(flagCost).toBeLessThan(0.005)
@@ -95,7 +96,7 @@ describe('aim at a green', () => {
   /** Worked out once by a separate program; where the shapes lie to the yard is not recorded, so the water has room. */
   it.each(workedTable.rows)('an Index of %s, %s: aim %s, %s strokes, the flag %s more (derived)', (...row) => {
     const [index, name, aim, expected, flag, centre] = row
-    const found = aimOf({ handicapIndex: index, sketch: sketches[name] ?? withShapes() })
+    const found = aimOf({ handicapIndex: index, sketch: sketches[name] ?? holeWith() })
     expect(Math.abs(found.best.aim.rightYd - aim)).toBeLessThanOrEqual(1)
     expect(Math.abs(found.best.expected - expected)).toBeLessThan(0.025)
     expect(Math.abs(found.flagCost - flag)).toBeLessThan(0.025)

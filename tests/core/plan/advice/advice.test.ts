@@ -10,7 +10,8 @@ import { holeAdvice, type KnownHole } from '#core/plan/advice/hole-advice.ts'
 import { toYards, wholeIn } from '#core/plan/advice/in-unit.ts'
 import { roundAdvice } from '#core/plan/advice/round-advice.ts'
 import { type BallInHand, shotAdvice } from '#core/plan/advice/shot-advice.ts'
-import { along, fairwayOf, holeWith, waterShort } from '../../../kit/plan-holes.ts'
+import { waterRight } from '../../../kit/aim-case.ts'
+import { along, fairwayOf, holeWith } from '../../../kit/plan-holes.ts'
 import { usualGolfer } from '../../../kit/usual-golfer.ts'
 
 const men = (index: number) => usualGolfer(index, 'men')
@@ -20,7 +21,6 @@ const hole = (lengthYd: number, par: number, sketch: KnownHole['sketch'] = null)
   lengthYd,
   sketch,
 })
-const waterRight = { ...waterShort, rightYd: 46, beyondYd: 0, halfWidthYd: 30, halfDepthYd: 25 }
 
 const ball = (change: Partial<BallInHand> = {}): BallInHand => ({
   golfer: men(18),

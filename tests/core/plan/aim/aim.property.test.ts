@@ -4,7 +4,8 @@ import { shapeKinds } from '#core/outing/sketch.ts'
 import { bestAim } from '#core/plan/aim/best-aim.ts'
 import { sharesOf } from '#core/plan/aim/judged.ts'
 import { mirrored, type Shape } from '#core/plan/aim/sketch.ts'
-import { type AimCase, rightPin, strokeOf, waterRight, withShapes } from '../../../kit/aim-case.ts'
+import { type AimCase, rightPin, strokeOf, waterRight } from '../../../kit/aim-case.ts'
+import { holeWith } from '../../../kit/plan-holes.ts'
 import { holds } from '../../../kit/property.ts'
 
 const near = (least: number, most: number) => fc.integer({ min: least, max: most })
@@ -19,7 +20,7 @@ const shape: fc.Arbitrary<Shape> = fc.record({
 const anyCase: fc.Arbitrary<AimCase> = fc.record({
   handicapIndex: near(-5, 36),
   distanceYd: near(60, 200),
-  sketch: fc.array(shape, { maxLength: 6 }).map(shapes => withShapes(...shapes)),
+  sketch: fc.array(shape, { maxLength: 6 }).map(shapes => holeWith(...shapes)),
   pin: fc.record({ rightYd: near(-8, 8), beyondYd: near(-6, 6) }),
   scale: fc.constantFrom(0.8, 1, 1.2),
   countsShortSide: fc.boolean(),
@@ -49,7 +50,7 @@ describe('for any hole', () => {
     ({ of, edge, more }) => {
       const wet = (from: number): AimCase => {
         const water = { ...waterRight, rightYd: from + 60, halfWidthYd: 60, halfDepthYd: 60 }
-        return { ...of, sketch: withShapes(water), pin: { ...of.pin, rightYd: Math.min(of.pin.rightYd, 6) } }
+        return { ...of, sketch: holeWith(water), pin: { ...of.pin, rightYd: Math.min(of.pin.rightYd, 6) } }
       }
       const [less, most] = [aimIn(wet(edge)), aimIn(wet(Math.max(13, edge - more)))]
       expect(most.best.aim.rightYd).toBeLessThanOrEqual(less.best.aim.rightYd + 1)
@@ -71,7 +72,7 @@ describe('for any hole', () => {
     'without scatter the aim is the pin, whatever lies beside the green',
     anyCase,
     of => {
-      const still = { ...rightPin, ...of, sketch: withShapes(waterRight), scale: 0.01, mishitShare: 0 }
+      const still = { ...rightPin, ...of, sketch: holeWith(waterRight), scale: 0.01, mishitShare: 0 }
       const { best } = aimIn(still)
       expect(Math.hypot(best.aim.rightYd - of.pin.rightYd, best.aim.beyondYd - of.pin.beyondYd)).toBeLessThanOrEqual(
         0.75,

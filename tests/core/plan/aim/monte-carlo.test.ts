@@ -6,8 +6,9 @@ import { expectedWith } from '#core/plan/aim/judged.ts'
 import type { Place, Shape } from '#core/plan/aim/sketch.ts'
 import type { Stroke } from '#core/plan/aim/surface.ts'
 import { mishits } from '#core/plan/spread/spread-model.ts'
-import { type AimCase, strokeOf, withShapes } from '../../../kit/aim-case.ts'
+import { type AimCase, strokeOf } from '../../../kit/aim-case.ts'
 import { type Dice, makeDice } from '../../../kit/normal-dice.ts'
+import { holeWith } from '../../../kit/plan-holes.ts'
 import { seed } from '../../../kit/property.ts'
 
 const situations = 40
@@ -36,7 +37,7 @@ function randomSituation(dice: Dice): { readonly of: AimCase; readonly aim: Plac
   const of: AimCase = {
     handicapIndex: between(-4, 36),
     distanceYd: between(50, 200),
-    sketch: withShapes(...shapes),
+    sketch: holeWith(...shapes),
     pin: { rightYd: between(-8, 8), beyondYd: between(-7, 7) },
     scale: 0.8 + 0.4 * dice.share(),
     countsShortSide: dice.share() < 0.5,

@@ -2,9 +2,10 @@ import { describe, expect, it } from 'vitest'
 import { outcomes } from '#core/plan/aim/ground.ts'
 import { mirrored } from '#core/plan/aim/sketch.ts'
 import { tenStrokes, tenths } from '#core/plan/picture/ten-strokes.ts'
-import { type AimCase, rightPin, strokeOf, waterRight, withShapes } from '../../../kit/aim-case.ts'
+import { type AimCase, rightPin, strokeOf, waterRight } from '../../../kit/aim-case.ts'
+import { holeWith } from '../../../kit/plan-holes.ts'
 
-const atFlag: AimCase = { ...rightPin, handicapIndex: 18, sketch: withShapes(waterRight) }
+const atFlag: AimCase = { ...rightPin, handicapIndex: 18, sketch: holeWith(waterRight) }
 
 describe('ten short strokes', () => {
   it('are ten, from left to right, as many of each outcome as are counted', () => {
