@@ -58,8 +58,8 @@ export function favouriteAgainst(at: Situation, favouriteYd: number): FavouriteF
   if (favourite === null || best === null) return null
   const costs = spreadScales.map(spreadScale => {
     const assumed = { ...usualAssumptions, spreadScale }
-    const [own, other] = [favouriteYd, best.leavesYd].map(yd => layUpLeaving(at, yd, assumed)?.expected ?? 0)
-    return (own ?? 0) - (other ?? 0)
+    const worth = (leavesYd: number): number => layUpLeaving(at, leavesYd, assumed)?.expected ?? Number.NaN
+    return worth(favouriteYd) - worth(best.leavesYd)
   })
   return { favourite, best, cost: differenceOf(favourite.expected - best.expected, costs) }
 }

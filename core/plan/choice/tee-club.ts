@@ -75,8 +75,8 @@ export function teeClubs(golfer: Golfer, sketch: HoleSketch, lengthYd: number): 
   if (driver === undefined || less === undefined) return { shots, driverAgainstLess: null }
   const varied = variations.map(change => {
     const assumed = { ...usualAssumptions, ...change }
-    const [one, other] = [driver, less].map(({ club }) => teeShot(golfer, sketch, lengthYd, club, assumed))
-    return (one?.expected ?? 0) - (other?.expected ?? 0)
+    const worth = ({ club }: TeeShot): number => teeShot(golfer, sketch, lengthYd, club, assumed).expected
+    return worth(driver) - worth(less)
   })
   return { shots, driverAgainstLess: differenceOf(driver.expected - less.expected, varied) }
 }
