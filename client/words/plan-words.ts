@@ -198,7 +198,7 @@ export const planWords = {
     `${rulesOfGolf}, rule 4.3a`,
   ),
   'shot-off-elsewhere': standard(
-    'Off, for you are in a round under the Rules on another phone of yours. Rule 4.3 allows no advice on club or line from where the ball lies.',
+    'Off, for you are in a round under the Rules in another outing. Rule 4.3 allows no advice on club or line from where the ball lies.',
     `${rulesOfGolf}, rule 4.3a`,
   ),
   'round-over': own('That round is over'),

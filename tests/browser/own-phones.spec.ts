@@ -1,6 +1,6 @@
 import { expect, type Page, test } from '@playwright/test'
 import { axeClean } from './kit/axe.ts'
-import { tapScore } from './kit/golfer.ts'
+import { readInviteLink, tapScore } from './kit/golfer.ts'
 import { openPlain } from './kit/plain-file.ts'
 import { noComplaints, openPhone } from './kit/round.ts'
 import { openServed } from './kit/served.ts'
@@ -130,26 +130,38 @@ test('while one phone is in a round under the Rules the others of its owner advi
   await other.page.getByRole('button', { name: 'Take my bag onto this phone' }).click()
   await expect(carryOf(other.page, 'Driver')).toHaveValue('215')
 
+  let [practice, invite] = ['', '']
   const shotOn = (on: Page) => on.getByRole('region', { name: 'The shot in hand' })
   await test.step('on the other phone a practice round, with a shot in hand', async () => {
     await other.page.getByRole('link', { name: 'To all outings' }).click()
     await openPlain(other.page, false)
     await other.page.getByRole('link', { name: 'Your plan' }).click()
     await expect(shotOn(other.page).getByRole('textbox', { name: 'Distance, yards' })).toBeVisible()
+    practice = other.page.url()
   })
   await test.step('a score under the Rules on the one takes it off the other, and says why', async () => {
     await page.getByRole('link', { name: 'To all outings' }).click()
     await openPlain(page, true)
     await page.getByText('Mine', { exact: true }).click()
     await tapScore(page, 'Alder', 5)
+    invite = await readInviteLink(page)
     await expect(shotOn(other.page)).toContainText('Off, for you are in a round under the Rules')
     await expect(shotOn(other.page).getByRole('textbox')).toHaveCount(0)
     await axeClean(other.page, 'plan', 'shot in hand off, a round under the Rules on another phone')
   })
+  await test.step('it stays off where the other follows that very round and knows no ball as its owner’s', async () => {
+    await page.close()
+    await other.page.goto(invite)
+    await other.page.getByRole('textbox', { name: 'Your name' }).fill('Alder again')
+    await other.page.getByRole('button', { name: 'Join the outing' }).click()
+    await other.page.getByRole('button', { name: 'None of these' }).click()
+    await expect(other.page.getByRole('link', { name: 'Your plan' })).toBeVisible()
+    await other.page.goto(practice)
+    await expect(shotOn(other.page)).toContainText('Off, for you are in a round under the Rules in another outing.')
+  })
   await test.step('it is back once the player says that the round is over', async () => {
     await other.page.getByRole('button', { name: 'That round is over' }).click()
     await expect(other.page.getByText('Say so only when your round is finished')).toBeVisible()
-    await page.close()
     await other.page.getByRole('button', { name: 'It is over' }).click()
     await expect(shotOn(other.page).getByRole('textbox', { name: 'Distance, yards' })).toBeVisible()
   })

@@ -11,7 +11,8 @@ import { noteInPlan } from '../../../state/player-log.ts'
 export function useRulesRound(log: LogId, outing: Outing, ball: BallId | null): void {
   const isShared = usePlan(store => store.isShared)
   const isSaid = usePlan(({ plan }) => plan?.rulesRounds.includes(log) === true)
-  const isIn = ball !== null && isInRulesRound(outing, ball)
+  // A phone that knows no ball of its owner's leaves what another of theirs has said.
+  const isIn = ball === null ? isSaid : isInRulesRound(outing, ball)
   useEffect(() => {
     if (isShared && isIn !== isSaid)
       fire(noteInPlan(isIn ? 'round begun' : 'round over', plan => rulesRoundSaid(plan, log, isIn)))
