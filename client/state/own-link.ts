@@ -1,5 +1,4 @@
-import type { JoinLink } from './join-link.ts'
-import { formatJoinLink, parseJoinLink } from './join-link.ts'
+import { formatJoinLink, type JoinLink, parseJoinLink } from './join-link.ts'
 
 /** A player's own code: as an invite's, but for a log of the player's. The secret stands in the fragment. */
 export const formatOwnLink = (page: string, link: JoinLink): string =>

@@ -4,27 +4,25 @@ import { makeKey } from '#core/outing/keys.ts'
 import type { DeviceId, InviteId } from '#core/values/ids.ts'
 import type { Json } from '#core/values/json.ts'
 import { grantOf } from '../sync/feeds.ts'
+import { act } from './actions.ts'
 import { currentEngine } from './open-outing.ts'
 
 /** The desk takes a phone's rights: what it writes from then on stays on it. */
-export const takePhoneOut = (device: DeviceId): Promise<unknown> => setVoid(device, true)
+export const takePhoneOut = (device: DeviceId): Promise<void> => setVoid(device, true)
 
 /** Gives a phone its rights back. */
-export const takePhoneBack = (device: DeviceId): Promise<unknown> => setVoid(device, withdrawn)
+export const takePhoneBack = (device: DeviceId): Promise<void> => setVoid(device, withdrawn)
 
-const setVoid = (device: DeviceId, value: Json): Promise<unknown> =>
-  writeVoid(value === withdrawn ? 'phone taken back' : 'phone taken out', makeKey('voidKey', { device }), value)
+const setVoid = (device: DeviceId, value: Json): Promise<void> =>
+  act(value === withdrawn ? 'phone taken back' : 'phone taken out', [{ key: makeKey('voidKey', { device }), value }])
 
 /** The desk stops an invite: no phone comes in by it from then on, and those that came by it stay in. */
-export const stopInvite = (invite: InviteId): Promise<unknown> =>
-  writeVoid('invite stopped', makeKey('voidInvite', { invite }), true)
+export const stopInvite = (invite: InviteId): Promise<void> =>
+  act('invite stopped', [{ key: makeKey('voidInvite', { invite }), value: true }])
 
 /** Phones come in by it again. */
-export const restartInvite = (invite: InviteId): Promise<unknown> =>
-  writeVoid('invite good again', makeKey('voidInvite', { invite }), withdrawn)
-
-const writeVoid = (act: string, key: string, value: Json): Promise<unknown> =>
-  currentEngine().write(({ state }) => ({ scope: null, act, facts: factsReplacing(state, [{ key, value }]) }))
+export const restartInvite = (invite: InviteId): Promise<void> =>
+  act('invite good again', [{ key: makeKey('voidInvite', { invite }), value: withdrawn }])
 
 /** Another player has this phone from here on; what was written on it before stays under the name that it had. */
 export async function renamePhone(label: string): Promise<void> {
