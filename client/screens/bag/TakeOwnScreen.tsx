@@ -1,5 +1,5 @@
 import { useEffect, useState } from 'react'
-import { useLocation } from 'wouter'
+import { Redirect, useLocation } from 'wouter'
 import { Loading } from '../../parts/Loading.tsx'
 import { SecondTap } from '../../parts/SecondTap.tsx'
 import { useWork } from '../../parts/use-work.ts'
@@ -13,17 +13,13 @@ export function TakeOwnScreen() {
   const [location] = useLocation()
   const [code] = useState(location)
   const [sight, setSight] = useState<CodeSight | 'looking' | null>('looking')
-  const [, go] = useLocation()
   useEffect(() => {
     // The secret must not stay where a screenshot, a history or a shared address shows it.
     history.replaceState(null, '', `#${paths.own}`)
     lookAtCode(code).then(setSight, (reason: unknown) => reportError(reason))
   }, [code])
-  const isHere = sight !== 'looking' && sight?.isHere === true
-  useEffect(() => {
-    if (isHere) go(paths.bag, { replace: true })
-  }, [isHere, go])
-  if (sight === 'looking' || isHere) return <Loading />
+  if (sight === 'looking') return <Loading />
+  if (sight?.isHere) return <Redirect to={paths.bag} replace />
   return (
     <OwnPage back={{ href: paths.home, text: say('to-home') }}>
       <div>
