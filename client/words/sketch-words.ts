@@ -49,7 +49,7 @@ export const sketchWords = {
   'sketch-gap-line': own('From the line'),
   'sketch-reach': own('How wide'),
   'sketch-length': own('How long'),
-  'sketch-previous': own('Hole {hole}'),
+  'sketch-hole': own('Hole {hole}'),
   'shape-bunker': trade('Bunker'),
   'shape-water': trade('Water'),
   'shape-out-of-bounds': trade('Out of bounds'),

@@ -38,7 +38,7 @@ export function NewShape({ sketch, onNew }: Props) {
   return (
     <fieldset ref={places} className="field" tabIndex={-1}>
       <legend>{whereText(kind)}</legend>
-      <div className="choices places">
+      <div className="choices">
         {shapePlaces.map(place => (
           <button key={`${place.by} ${place.side}`} type="button" className="button" onClick={() => put(place)}>
             {placeText(place)}

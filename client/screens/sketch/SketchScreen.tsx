@@ -92,13 +92,13 @@ function Ways({ outing, log, hole, mayDraw }: Omit<Props, 'ball'>) {
     <div className="turn">
       {before && (
         <Link className="button" href={sketchPath(log, before)}>
-          {say('sketch-previous', { hole: before })}
+          {say('sketch-hole', { hole: before })}
         </Link>
       )}
       {mayDraw && <UndoSketch hole={hole} />}
       {after && (
         <Link className="button" href={sketchPath(log, after)}>
-          {say('sketch-previous', { hole: after })}
+          {say('sketch-hole', { hole: after })}
         </Link>
       )}
     </div>
